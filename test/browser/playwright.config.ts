@@ -1,0 +1,40 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from '@playwright/test';
+
+const url = process.env.EDGEWISE_URL;
+if (!url)
+  throw new Error('Run the browser tests by "npm test -- --only browser [FILE ...]": it builds and serves the page.');
+
+const isRoot = process.getuid?.() === 0;
+
+export default defineConfig({
+  testDir: '.',
+  testMatch: '**/*.spec.ts',
+  outputDir: fileURLToPath(new URL('../../.cache/browser', import.meta.url)),
+  workers: 2,
+  fullyParallel: true,
+  forbidOnly: true,
+  retries: 0,
+  timeout: 60_000,
+  reporter: [['list'], ['json', { outputFile: process.env.EDGEWISE_REPORT ?? '.cache/browser.json' }]],
+  use: {
+    baseURL: url,
+    browserName: 'chromium',
+    viewport: { width: 1280, height: 800 },
+    locale: 'en-US',
+    timezoneId: 'UTC',
+    launchOptions: {
+      ...(process.env.CHROMIUM_PATH ? { executablePath: process.env.CHROMIUM_PATH } : {}),
+      args: [
+        '--disable-gpu',
+        '--disable-quic',
+        '--no-first-run',
+        '--disable-background-networking',
+        '--disable-component-update',
+        '--disable-sync',
+        // A browser started by root has no sandbox to go into.
+        ...(isRoot ? ['--no-sandbox'] : []),
+      ],
+    },
+  },
+});

@@ -1,0 +1,106 @@
+import { fileURLToPath } from 'node:url';
+import { svelte } from '@sveltejs/vite-plugin-svelte';
+import { svelteTesting } from '@testing-library/svelte/vite';
+import { defineConfig, type ViteUserConfig } from 'vitest/config';
+
+const at = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
+
+/** Tests that mount components in a pretended browser; all others run in plain Node. */
+const componentTests = ['test/ui/**/*.test.ts', 'test/app/**/*.test.ts', 'test/**/*.svelte.test.ts'];
+
+/** Tests of what the build left in dist/: they need a build, and run after it. */
+const builtTests = ['test/**/*.built.test.ts'];
+
+const shared: ViteUserConfig = {
+  base: './',
+  plugins: [svelte({ configFile: at('./svelte.config.js') })],
+  resolve: {
+    alias: {
+      html2canvas: at('./.config/empty.js'),
+      dompurify: at('./.config/empty.js'),
+      canvg: at('./.config/empty.js'),
+    },
+  },
+};
+
+const page: ViteUserConfig = {
+  root: at('./src'),
+  publicDir: at('./static'),
+  build: {
+    outDir: at('./dist'),
+    emptyOutDir: true,
+    reportCompressedSize: false,
+    rolldownOptions: {
+      treeshake: {
+        // Modules of the lower folders only define things, so a barrel brings in no more than what is used of it.
+        moduleSideEffects: [
+          {
+            test: /\/src\/(units|geometry|piece|shaping|pickup|text|renderer|editor|storage|ui)\/[^?]*\.ts$/,
+            sideEffects: false,
+          },
+        ],
+      },
+    },
+  },
+};
+
+/** `vite build --mode command`: the command as one file that needs no node_modules to run. */
+const command: ViteUserConfig = {
+  root: at('./src'),
+  publicDir: false,
+  ssr: { noExternal: true },
+  build: {
+    ssr: at('./src/command/main.ts'),
+    outDir: at('./dist/command'),
+    emptyOutDir: true,
+    target: 'node20',
+    rolldownOptions: {
+      output: { entryFileNames: 'edgewise.js', codeSplitting: false, banner: '#!/usr/bin/env node' },
+    },
+  },
+};
+
+const tests: ViteUserConfig = {
+  root: at('./'),
+  publicDir: at('./static'),
+  test: {
+    root: at('./'),
+    maxWorkers: 2,
+    // Property tests may be slow on a busy machine; a test that waits for ever is still caught.
+    testTimeout: 30_000,
+    allowOnly: false,
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'node',
+          environment: 'node',
+          include: ['test/**/*.test.ts'],
+          exclude: [...componentTests, ...builtTests, 'test/browser/**'],
+          benchmark: { include: ['test/bench/**/*.bench.ts'] },
+        },
+      },
+      {
+        extends: true,
+        plugins: [svelteTesting()],
+        test: {
+          name: 'components',
+          environment: 'happy-dom',
+          include: componentTests,
+          exclude: [...builtTests, 'test/browser/**'],
+          setupFiles: ['@testing-library/jest-dom/vitest'],
+          benchmark: { include: [] },
+        },
+      },
+      {
+        extends: true,
+        test: { name: 'built', environment: 'node', include: builtTests, benchmark: { include: [] } },
+      },
+    ],
+  },
+};
+
+export default defineConfig(({ mode }) => ({
+  ...shared,
+  ...(mode === 'command' ? command : mode === 'test' || mode === 'benchmark' ? tests : page),
+}));
