@@ -1,0 +1,12 @@
+export { BOUNDS } from './bounds';
+export { checkDesign } from './check';
+export type * from './design';
+export { VERSION } from './migrate';
+export { nearest } from './nearest';
+export { resolveOutline, type ResolvedEdge, type Side } from './outline';
+export { DesignError, type ListOf, type Notice, type Problem, type SyntaxReason, type UnknownField } from './problems';
+export { readDesign, type ReadResult } from './read';
+export { expandSteps, type SingleStep } from './schedule';
+export { titleOf } from './title';
+export { findTwins } from './twins';
+export { writeDesign } from './write';
