@@ -1,0 +1,15 @@
+export type * from './plan';
+export { apportion, type Apportioned, type Share } from './apportion';
+export { allFlat, verdictOf } from './check';
+export { chooseOpenings } from './choose';
+export { closingRow, countOut, firstRow } from './firstRow';
+export { planDesign, planPickup } from './make';
+export { openingsOf, type EdgeOpening, type NeedleChoice } from './openings';
+export { yarnWeights, YARN_WEIGHTS } from './plausible';
+export { PlanError, type PlanProblem } from './problems';
+export { plainRatios, ratioChoices, ratioCount } from './ratios';
+export { mirrorableParts } from './sections';
+export { evenMarks, evenParts, rhythmOf, spreadEvenly } from './spread';
+export { replan, type Replan, type ReplannedSection } from './replan';
+export { surveyDesign, type SurveyedEdge } from './survey';
+export { fitsMultiple, fittingCounts, nearestFitting } from './total';

@@ -1,0 +1,267 @@
+/** What planning gives back: exact numbers and records; text/ words them and writes the plan document. */
+import type { Design, EdgeRef, Pickup, Piece, Rate, Stretch } from '../piece';
+import type { MeasuredEdge, EdgeShape } from '../shaping';
+import type { Gauge, Mm, Rows, Stitches } from '../units';
+
+export type OpeningKind = 'stitch' | 'row' | 'chain' | 'ridge' | 'live';
+
+/** A place in the edge where a new stitch can be drawn through, in working order. */
+export interface Opening {
+  readonly kind: OpeningKind;
+  /**
+   * A place brought in only when more is wanted than there are first places: the gap beside a chain, the hollow
+   * between two ridges, the hole at the foot of a step.
+   */
+  readonly second: boolean;
+  /** The stitch or row the place lies in: a stitch spans column to column + 1, a row spans row to row + 1. */
+  readonly column: Stitches;
+  readonly row: Rows;
+  /** The place itself on the grid, in stitches and rows. */
+  readonly x: Stitches;
+  readonly y: Rows;
+  /** Distance from the start of its stretch in working order, along the edge and along the join line, mm. */
+  readonly edgeAt: Mm;
+  readonly joinAt: Mm;
+}
+
+/** An opening in its place in the whole pick-up. */
+export interface PlanPoint extends Opening {
+  /** 1, 2, 3 … for the used ones; null for a skipped one. */
+  readonly n: number | null;
+  /** Index into the plan's edges. */
+  readonly edge: number;
+  /** Distance along the join from the start of the pick-up, mm. */
+  readonly alongMm: Mm;
+  /** Section it belongs to, counted from 1. */
+  readonly section: number;
+}
+
+/** `times` times: pick up `pick`, then pass over `skip`. */
+export interface Run {
+  readonly pick: number;
+  readonly skip: number;
+  readonly times: number;
+}
+
+/** A plain ratio and what it would give on an edge. */
+export interface RatioChoice {
+  readonly pick: number;
+  readonly of: number;
+  readonly count: number;
+  /** count / wanted - 1; null where nothing is wanted by length. */
+  readonly stretch: number | null;
+}
+
+export interface PlannedEdge {
+  readonly stretch: Stretch;
+  readonly piece: Piece;
+  readonly measured: MeasuredEdge;
+  readonly shape: EdgeShape;
+  readonly stitches: Stitches;
+  readonly rows: Rows;
+  /** Null where the piece has no gauge. */
+  readonly edgeMm: Mm | null;
+  readonly joinMm: Mm | null;
+  /** The length that the plan counts by: measured, edge or join. */
+  readonly lengthMm: Mm | null;
+  /** What a tape said, if it was used. */
+  readonly measuredMm: Mm | null;
+  /** First places, or all places where second ones were brought in. */
+  readonly openings: number;
+  /** What this edge is counted in. */
+  readonly unit: OpeningKind;
+  readonly rate: Rate;
+  readonly wanted: number | null;
+  readonly count: number;
+  readonly changed: number | null;
+  readonly rhythm: readonly Run[];
+  readonly ratios: readonly RatioChoice[];
+  /** Index of its mirror twin among the plan's edges, itself when it mirrors itself, or -1. */
+  readonly twin: number;
+  /** Range of its openings in the plan's points. */
+  readonly firstPoint: number;
+  readonly pointsEnd: number;
+}
+
+export interface Choice {
+  readonly count: number;
+  readonly stretch: number | null;
+}
+
+export interface Marker {
+  /** Running count up to the marker. */
+  readonly running: number;
+  /** Where it is drawn, along the join from the start of the pick-up, mm. */
+  readonly alongMm: Mm;
+  /** The corner it stands at, when it stands at a landmark: the edge that begins there. */
+  readonly landmark: EdgeRef | null;
+}
+
+export interface Section {
+  readonly n: number;
+  /** By the measure of the pick-up, to its marker as drawn; null where a piece has no gauge. */
+  readonly lengthMm: Mm | null;
+  readonly count: number;
+  readonly running: number;
+  /** With the same count in every section: what the first row leaves in this one. */
+  readonly after: number;
+  readonly marker: Marker;
+}
+
+/** One work of a first row: takes `takes` stitches from the left needle, leaves `leaves` on the right one. */
+export interface RowWork {
+  readonly work: 'plain' | 'increase' | 'decrease';
+  readonly count: number;
+}
+
+/** A stretch of a first row worked `times` times. */
+export interface RowGroup {
+  readonly times: number;
+  readonly works: readonly RowWork[];
+}
+
+export interface FirstRow {
+  readonly from: number;
+  readonly to: number;
+  readonly joined: boolean;
+  /** In working order; empty when nothing changes. */
+  readonly groups: readonly RowGroup[];
+}
+
+export type Verdict = 'lies flat' | 'slightly tight' | 'slightly loose' | 'will pucker' | 'will ruffle';
+
+export type Cause =
+  | { readonly kind: 'openings-counted-as-rows'; readonly unit: OpeningKind }
+  | { readonly kind: 'rows-counted-as-openings'; readonly unit: OpeningKind }
+  | { readonly kind: 'one-from-each'; readonly unit: OpeningKind }
+  | { readonly kind: 'body-gauge' }
+  | { readonly kind: 'reduced-twice' }
+  | { readonly kind: 'lengthened'; readonly rows: number };
+
+/** A stated count beside what this piece needs. */
+export interface StatedCheck {
+  /** Null for the whole pick-up. */
+  readonly edge: EdgeRef | null;
+  readonly stated: number;
+  readonly planned: number;
+  readonly wanted: number | null;
+  readonly stretch: number | null;
+  readonly verdict: Verdict | null;
+  /** Band stitches over 10 cm that the statement implies. */
+  readonly impliedPer10cm: number | null;
+  readonly causes: readonly Cause[];
+}
+
+export type Note =
+  | {
+      readonly kind: 'too-few-openings';
+      readonly edge: EdgeRef;
+      readonly wanted: number;
+      readonly openings: number;
+      readonly unit: OpeningKind;
+      /** Where the stitches are made that it can't take. */
+      readonly made: 'first-row' | 'other-edges';
+    }
+  | { readonly kind: 'twins-odd'; readonly target: number; readonly picked: number }
+  | { readonly kind: 'fixed-counts'; readonly target: number; readonly picked: number }
+  | { readonly kind: 'same-needs-length' }
+  | {
+      readonly kind: 'same-sections';
+      readonly each: number;
+      readonly parts: number;
+      readonly picked: number;
+      readonly target: number;
+    }
+  | {
+      readonly kind: 'target-off-multiple';
+      readonly target: number;
+      readonly multiple: number;
+      readonly plus: number;
+      readonly below: number;
+      readonly above: number;
+    }
+  | { readonly kind: 'measured-differs'; readonly edge: EdgeRef; readonly measuredMm: Mm; readonly computedMm: Mm }
+  | {
+      readonly kind: 'sections-cannot-mirror';
+      readonly count: number;
+      readonly parts: number;
+      readonly better: readonly number[];
+    }
+  | {
+      readonly kind: 'sections-do-not-sum';
+      readonly sum: number;
+      readonly total: number;
+      readonly stated: 'total' | 'plan';
+    }
+  | { readonly kind: 'stated-edges-do-not-sum'; readonly sum: number; readonly total: number }
+  | { readonly kind: 'total-off-multiple'; readonly total: number; readonly multiple: number; readonly plus: number }
+  | {
+      readonly kind: 'sides-differ';
+      readonly left: EdgeRef;
+      readonly right: EdgeRef;
+      readonly leftCount: number;
+      readonly rightCount: number;
+    }
+  | {
+      readonly kind: 'matches-but-stretched';
+      readonly edge: EdgeRef | null;
+      readonly count: number;
+      readonly stretch: number;
+    }
+  | { readonly kind: 'stretched'; readonly edge: EdgeRef; readonly stretch: number; readonly verdict: Verdict }
+  | {
+      readonly kind: 'gauge-unusual';
+      readonly what: 'piece' | 'band';
+      readonly name: string;
+      readonly per10cm: number;
+      readonly rowsPer10cm: number;
+      readonly reason: 'outside-ranges' | 'rows-to-stitches';
+    }
+  | {
+      readonly kind: 'got';
+      readonly got: number;
+      readonly target: number;
+      readonly stretch: number | null;
+      readonly verdict: Verdict | null;
+      readonly fits: boolean;
+    };
+
+export interface PickupPlan {
+  readonly pickup: Pickup;
+  readonly bandGauge: Gauge | null;
+  /** In working order (a left-handed knitter's is the reverse). */
+  readonly edges: readonly PlannedEdge[];
+  readonly points: readonly PlanPoint[];
+  readonly joinMm: Mm;
+  readonly wanted: number;
+  readonly target: number;
+  readonly picked: number;
+  readonly stretch: number | null;
+  readonly choices: readonly Choice[];
+  readonly sections: readonly Section[];
+  readonly firstRow: FirstRow;
+  readonly stated: readonly StatedCheck[];
+  readonly notes: readonly Note[];
+}
+
+/** What the piece shows once its picked-up side edges have turned their selvage to the inside. */
+export interface FinishedWidth {
+  readonly piece: string;
+  readonly stitches: Stitches;
+  readonly taken: Stitches;
+  readonly widthMm: Mm | null;
+}
+
+/** A piece with every edge of its outline measured, in outline order. */
+export interface MeasuredPiece {
+  readonly piece: Piece;
+  readonly edges: readonly MeasuredEdge[];
+}
+
+export interface DesignPlan {
+  readonly design: Design;
+  /** Every piece of the design, picked up from or not, in the order of the document: what is drawn. */
+  readonly measured: readonly MeasuredPiece[];
+  readonly pickups: readonly PickupPlan[];
+  readonly finished: readonly FinishedWidth[];
+}
