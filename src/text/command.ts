@@ -1,0 +1,97 @@
+/** What the command says: its help and what is wrong with its words. */
+
+export const COMMAND_HELP = `edgewise: pick-up points along the edges of a flat piece of knitting
+
+  edgewise measure FILE [--as text|json]              every edge in stitches, rows and length
+  edgewise plan FILE [--pickup ID] [--as text|json|csv|svg]
+                                                      the plan, or the drawing of one pick-up
+  edgewise check FILE                                 is the file valid, do its stated counts lie flat?
+
+  FILE          a design file (NAME.edgewise.json), or - for standard input
+  --as FORM     text unless said otherwise
+  --pickup ID   one pick-up of the design; the first one where a drawing needs one
+  --out FILE    write there, whole or not at all, instead of to standard output
+  --help        this page
+
+Exit status: 0 done, 1 checked and something does not lie flat, 2 nothing could be done (one line says why).
+`;
+
+export type CommandProblem =
+  | { readonly kind: 'no-command' }
+  | { readonly kind: 'unknown-command'; readonly word: string; readonly known: readonly string[] }
+  | { readonly kind: 'no-file'; readonly command: string }
+  | { readonly kind: 'too-many-files'; readonly word: string }
+  | {
+      readonly kind: 'unknown-option';
+      readonly word: string;
+      readonly command: string;
+      readonly known: readonly string[];
+    }
+  | { readonly kind: 'no-value'; readonly option: string }
+  | { readonly kind: 'twice'; readonly option: string }
+  | { readonly kind: 'unknown-form'; readonly word: string; readonly known: readonly string[] }
+  | { readonly kind: 'unknown-pickup'; readonly word: string; readonly known: readonly string[] }
+  | { readonly kind: 'no-pickup' }
+  | { readonly kind: 'cannot-read'; readonly file: string; readonly why: FileTrouble }
+  | { readonly kind: 'cannot-write'; readonly file: string; readonly why: FileTrouble };
+
+export type FileTrouble = 'missing' | 'folder' | 'forbidden' | 'full' | 'not-text' | 'other';
+
+const TROUBLE: Readonly<Record<FileTrouble, string>> = {
+  missing: 'there is no such file or folder; check the name and the folder',
+  folder: 'it is a folder; name a file in it',
+  forbidden: 'this account may not; change its permissions or choose another place',
+  full: 'there is no room left; free some or choose another place',
+  'not-text': 'it is not UTF-8 text; save it as UTF-8',
+  other: 'the system refused; try another place',
+};
+
+/** One line that says what is wrong with the command's words, and the mend. */
+export function commandProblemText(problem: CommandProblem): string {
+  switch (problem.kind) {
+    case 'no-command':
+      return 'no command given: say measure, plan or check and a file (edgewise --help tells more)';
+    case 'unknown-command':
+      return `"${problem.word}" is not a command: say ${either(problem.known)}`;
+    case 'no-file':
+      return `${problem.command} needs a design file: name one, or - for standard input`;
+    case 'too-many-files':
+      return `"${problem.word}" is one file too many: name one file at a time`;
+    case 'unknown-option':
+      return `${problem.command} has no option "${problem.word}": use ${either(problem.known)}`;
+    case 'no-value':
+      return `${problem.option} needs a value after it`;
+    case 'twice':
+      return `${problem.option} is given twice: leave one out`;
+    case 'unknown-form':
+      return `--as ${problem.word} is not a form of this: use ${either(problem.known)}`;
+    case 'unknown-pickup':
+      return problem.known.length === 0
+        ? `--pickup ${problem.word}: the design has no pick-up; add one under "pickups"`
+        : `--pickup ${problem.word}: the design has no such pick-up; its pick-ups are ${listOf(problem.known)}`;
+    case 'no-pickup':
+      return 'the design has no pick-up to plan: add one under "pickups"';
+    case 'cannot-read':
+      return `${problem.file} can't be read: ${TROUBLE[problem.why]}`;
+    case 'cannot-write':
+      return `${problem.file} can't be written: ${TROUBLE[problem.why]}`;
+  }
+}
+
+function either(words: readonly string[]): string {
+  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1) ?? ''}`;
+}
+
+function listOf(words: readonly string[]): string {
+  return words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1) ?? ''}`;
+}
+
+/** The progress line of slow work on a terminal. */
+export function planningText(name: string, done: number, all: number): string {
+  return `planning ${name} (${String(done)} of ${String(all)}) …`;
+}
+
+/** A fault of the program itself, told without a stack trace. */
+export function unexpectedText(message: string): string {
+  return `a fault in edgewise itself, please report it with the file: ${message}`;
+}

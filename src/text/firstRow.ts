@@ -1,0 +1,54 @@
+import type { FirstRow, RowGroup, RowWork } from '../pickup';
+import { stitchesText, times, timesMore } from './words';
+
+/**
+ * A first row or round in a knitter's words, empty when nothing changes. A row that is one repeat, with or without
+ * something before and after it, is starred: `k3, *m1, k6; repeat from * 13 more times; m1, k3`. Several repeats stand
+ * in brackets: `(k1, k2tog) 25 times, (k2, k2tog) 14 times`. k is a plain stitch, m1 an increase made between two
+ * stitches (it uses none), k2tog two stitches worked as one.
+ */
+export function firstRowText({ groups }: Pick<FirstRow, 'groups'>): string {
+  const repeats = groups.filter((group) => group.times > 1);
+  if (repeats.length !== 1) return groups.map(bracketed).join(', ');
+  const at = groups.findIndex((group) => group.times > 1);
+  const repeat = groups[at]!;
+  const before = groups.slice(0, at).map(worksText);
+  const after = groups.slice(at + 1).map(worksText);
+  const starred = `*${worksText(repeat)}; repeat from * ${timesMore(repeat.times - 1)}`;
+  return [[...before, starred].join(', '), ...(after.length > 0 ? [after.join(', ')] : [])].join('; ');
+}
+
+/** The proof of a first row, counted out by its own works: `uses 131 stitches, leaves 92`. */
+export function firstRowProof({ groups }: Pick<FirstRow, 'groups'>): string {
+  const { uses, leaves } = countedOut(groups);
+  return `uses ${stitchesText(uses)}, leaves ${leaves}`;
+}
+
+function countedOut(groups: readonly RowGroup[]): { uses: number; leaves: number } {
+  let uses = 0;
+  let leaves = 0;
+  for (const group of groups) {
+    for (const { work, count } of group.works) {
+      uses += group.times * count * USES[work];
+      leaves += group.times * count;
+    }
+  }
+  return { uses, leaves };
+}
+
+/** Stitches that one work takes from the left needle; each leaves one on the right needle. */
+const USES: Readonly<Record<RowWork['work'], number>> = { plain: 1, increase: 0, decrease: 2 };
+
+function bracketed(group: RowGroup): string {
+  return group.times === 1 ? worksText(group) : `(${worksText(group)}) ${times(group.times)}`;
+}
+
+function worksText(group: RowGroup): string {
+  return group.works.map(workText).join(', ');
+}
+
+function workText({ work, count }: RowWork): string {
+  if (work === 'plain') return `k${count}`;
+  const name = work === 'increase' ? 'm1' : 'k2tog';
+  return count === 1 ? name : `${name} ${times(count)}`;
+}

@@ -1,0 +1,37 @@
+/** What lies under the pointer on the drawing, in one line. */
+import type { EdgeRef } from '../piece';
+import type { PickupPlan, PlanPoint } from '../pickup';
+import { edgeTitle } from './edgeName';
+import { openingLabel, openingsLabel } from './labels';
+import { stitchesText } from './words';
+
+/** Where an opening lies in its piece, counted from 1: `row 105`, `stitch 37 from the left`, `chain at row 13`. */
+export function openingPlace(plan: PickupPlan, point: PlanPoint): string {
+  const corners = plan.edges[point.edge]!.piece.outline.map(({ from }) => from);
+  const left = Math.min(...corners.map(([x]) => x));
+  const bottom = Math.min(...corners.map(([, y]) => y));
+  const label = openingLabel(point.kind, point.second);
+  const row = `row ${Math.floor(point.row - bottom) + 1}`;
+  if (point.second) return `${label} at ${row}`;
+  if (point.kind === 'stitch' || point.kind === 'live') {
+    return `${label} ${Math.floor(point.column - left) + 1} from the left`;
+  }
+  return point.kind === 'row' ? row : `${label} at ${row}`;
+}
+
+/** An opening: `Front, left neck: stitch 23 of 108, in row 105`, or that it is passed over. */
+export function pointReadout(plan: PickupPlan, point: PlanPoint): string {
+  const edge = plan.edges[point.edge]!;
+  const place = openingPlace(plan, point);
+  const said = point.n === null ? `${place} is passed over` : `stitch ${point.n} of ${plan.picked}, in ${place}`;
+  return `${edgeTitle(edge.piece, edge.measured.edge)}: ${said}`;
+}
+
+/** An edge of the pick-up: `Front, left neck: 23 stitches from 33 rows`; null where nothing is picked up there. */
+export function edgeReadout(plan: PickupPlan, { piece, edge }: EdgeRef): string | null {
+  const stretches = plan.edges.filter((one) => one.piece.id === piece && one.measured.id === edge);
+  const [first] = stretches;
+  if (!first) return null;
+  const counts = stretches.map((one) => `${stitchesText(one.count)} from ${openingsLabel(one.openings, one.unit)}`);
+  return `${edgeTitle(first.piece, first.measured.edge)}: ${counts.join(', then ')}`;
+}

@@ -1,0 +1,77 @@
+import type { PickupPlan, PlannedEdge } from '../pickup';
+import { toUnit } from '../units';
+import { fixedNumber, multipleText, plainNumber, stretchText, wantedText } from './numbers';
+import { everyPlace, placesText } from './places';
+import type { Voice } from './voice';
+import { rowOrRound } from './needle';
+
+/** How far the factors of a product are written out so that the product shown can be checked. */
+const MOST_DECIMALS = 4;
+
+/**
+ * The arithmetic of an edge's number as a teacher writes it on the board: `10.4 cm × 2.2 stitches to the cm = 22.9, so
+ * 23`. Where the total moved it, that is said: `…, so 23; 22 here, to bring the total to 108`.
+ */
+export function edgeSum(plan: PickupPlan, edge: PlannedEdge, voice: Pick<Voice, 'terms' | 'units'>): string {
+  const places = placesText(plan, edge, voice.terms);
+  switch (edge.rate.kind) {
+    case 'each':
+      return edge.count === edge.openings
+        ? `${edge.count}, ${everyPlace(plan, edge, voice.terms)}`
+        : `${edge.count} from ${places}`;
+    case 'ratio': {
+      const { pick, of } = edge.rate;
+      const exact = (edge.openings * pick) / of;
+      return `${edge.openings} × ${pick}/${of} = ${wantedText(exact)}${settled(edge.count, exact, plan)}`;
+    }
+    case 'count':
+      return `${edge.count}, as given`;
+    case 'length':
+      return lengthSum(plan, edge, voice) ?? `${edge.count} from ${places}`;
+  }
+}
+
+function lengthSum(plan: PickupPlan, edge: PlannedEdge, { units }: Pick<Voice, 'units'>): string | null {
+  const { bandGauge: gauge, pickup } = plan;
+  if (edge.lengthMm === null || edge.wanted === null || gauge === null) return null;
+  const left = 1 - pickup.band.drawIn / 100;
+  const length = toUnit(edge.lengthMm, units);
+  const perUnit = gauge.stitches / toUnit(gauge.over, units);
+  const [a, b] = shownFactors(length, perUnit, left, edge.wanted);
+  const drawn = left === 1 ? '' : ` × ${plainNumber(left, 4)}`;
+  return `${a} ${units} × ${b} stitches to the ${units === 'in' ? 'inch' : 'cm'}${drawn} = ${wantedText(edge.wanted)}${settled(edge.count, edge.wanted, plan)}`;
+}
+
+/** The factors with as few decimals as give the product shown. */
+function shownFactors(length: number, perUnit: number, left: number, product: number): [string, string] {
+  for (let decimals = 1; decimals < MOST_DECIMALS; decimals++) {
+    const a = plainNumber(length, decimals);
+    const b = plainNumber(perUnit, decimals);
+    if (fixedNumber(Number(a) * Number(b) * left) === fixedNumber(product)) return [a, b];
+  }
+  return [plainNumber(length, MOST_DECIMALS), plainNumber(perUnit, MOST_DECIMALS)];
+}
+
+/** Said where the count is not what the number alone would be rounded to. */
+function settled(count: number, exact: number, plan: PickupPlan): string {
+  const near = fixedNumber(exact);
+  const alone = near.endsWith('.5') ? [Math.floor(exact), Math.ceil(exact)] : [Math.round(exact)];
+  if (alone.length === 1 && alone[0] === count) return '';
+  const why = alone.includes(count) ? '' : `, to bring the total to ${plan.picked}`;
+  return `; ${count} here${why}`;
+}
+
+/**
+ * The arithmetic of the total: `23 + 16 + 23 + 46 = 108 (107.7 wanted, 0.3% over): a multiple of 4`, and what the first
+ * row still changes.
+ */
+export function totalSum(plan: PickupPlan): string {
+  const counts = plan.edges.map((edge) => edge.count);
+  const sum = counts.length > 1 ? `${counts.join(' + ')} = ${plan.picked}` : `${plan.picked}`;
+  const { multiple, plus } = plan.pickup.band;
+  const off = plan.stretch === null ? '' : stretchText(plan.stretch);
+  const wanted = off === '' || off === 'exact' ? '' : ` (${plainNumber(plan.wanted)} wanted, ${plan.target} is ${off})`;
+  const fits = multiple === 1 || (plan.target - plus) % multiple !== 0 ? '' : `: ${multipleText(multiple, plus)}`;
+  const then = plan.picked === plan.target ? '' : `, and the first ${rowOrRound(plan)} makes ${plan.target}`;
+  return `${sum}${then}${fits}${wanted}`;
+}

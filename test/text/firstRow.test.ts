@@ -1,0 +1,65 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { firstRow, type RowGroup } from '../../src/pickup';
+import { firstRowProof, firstRowText } from '../../src/text';
+import { countFirstRow } from './firstRowReader';
+
+const plain = (count: number) => ({ work: 'plain', count }) as const;
+const increase = { work: 'increase', count: 1 } as const;
+const decrease = { work: 'decrease', count: 1 } as const;
+
+describe('firstRowText', () => {
+  test('brackets several repeats', () => {
+    const groups: RowGroup[] = [
+      { times: 25, works: [plain(1), decrease] },
+      { times: 14, works: [plain(2), decrease] },
+    ];
+    // 131 stitches decreased by 39, where "k2, k2tog 39 times" was published and takes 156:
+    // "Decrease evenly across row", http://spincraftpatterns.com/content/decrease-evenly-across-row
+    expect(firstRowText({ groups })).toBe('(k1, k2tog) 25 times, (k2, k2tog) 14 times');
+    expect(firstRowProof({ groups })).toBe('uses 131 stitches, leaves 92');
+  });
+
+  test('stars a row that is one repeat', () => {
+    const round: RowGroup[] = [{ times: 6, works: [plain(5), increase] }];
+    expect(firstRowText({ groups: round })).toBe('*k5, m1; repeat from * 5 more times');
+    const flat: RowGroup[] = [
+      { times: 1, works: [plain(3)] },
+      { times: 14, works: [increase, plain(6)] },
+      { times: 1, works: [increase, plain(3)] },
+    ];
+    expect(firstRowText({ groups: flat })).toBe('k3, *m1, k6; repeat from * 13 more times; m1, k3');
+    expect(firstRowProof({ groups: flat })).toBe('uses 90 stitches, leaves 105');
+  });
+
+  test('says several of one work in a row', () => {
+    const groups: RowGroup[] = [{ times: 1, works: [plain(4), { work: 'decrease', count: 2 }] }];
+    expect(firstRowText({ groups })).toBe('k4, k2tog twice');
+  });
+
+  test('has no words where nothing changes', () => {
+    expect(firstRowText(firstRow(108, 108, true))).toBe('');
+  });
+
+  test('counts out to what was asked, by its own words and by its proof', () => {
+    const rows = fc
+      .integer({ min: 2, max: 400 })
+      .chain((from) =>
+        fc.tuple(fc.constant(from), fc.integer({ min: Math.ceil(from / 2), max: 2 * from }), fc.boolean()),
+      );
+    fc.assert(
+      fc.property(rows, ([from, to, joined]) => {
+        fc.pre(from !== to);
+        const row = firstRow(from, to, joined);
+        expect(countFirstRow(firstRowText(row))).toEqual({ uses: from, leaves: to });
+        expect(firstRowProof(row)).toBe(`uses ${from} stitches, leaves ${to}`);
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  test('the reader does notice a row that is published wrong', () => {
+    expect(countFirstRow('(k2, k2tog) 39 times')).toEqual({ uses: 156, leaves: 117 });
+    expect(() => countFirstRow('k2, sl1')).toThrow(/no work/);
+  });
+});
