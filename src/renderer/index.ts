@@ -1,0 +1,14 @@
+export { default as Diagram } from './Diagram.svelte';
+export { default as DiagramBody } from './DiagramBody.svelte';
+export type { Window } from './cells';
+export { chosenPieces, drawDiagram, type DrawOptions } from './diagram';
+export { bodyElements, svgElement, type DrawnElement, type Lit } from './elements';
+export { scaleToFit, type Room } from './fit';
+export { stitchesLegible, type FabricStyle } from './fabric';
+export { edgeAt, placeOf, pointAt, type FoundEdge, type FoundPoint } from './hit';
+export { layOut, type Layout } from './layout';
+export type * from './marks';
+export { LIGHT, type Palette } from './palette';
+export { gridToSheet, sheetToGrid, toFabric, toSheet, windowIn } from './place';
+export { renderSvg, renderSvgBody } from './svg';
+export { describeDrawing, fileDrawing, fileScale, fileSvg } from './file';

@@ -1,0 +1,89 @@
+import { svgPathProperties } from 'svg-path-properties';
+import { describe, expect, it } from 'vitest';
+import { chainPath, circlePath, diamondPath, digits, linesPath, roundedPath } from '../../src/renderer/toPath';
+
+const place = {
+  piece: 'p',
+  x: 10,
+  y: 20,
+  scale: 2,
+  cell: { width: 1, height: 1 },
+  box: { x: 0, y: 0, width: 0, height: 0 },
+};
+
+describe('numbers in path data', () => {
+  it('keep three decimals and nothing that says nothing', () => {
+    expect([1, 1.5, 0.12345, -0.0004, 1 / 3, -2.00049, 1e-9].map(digits)).toEqual([
+      '1',
+      '1.5',
+      '0.123',
+      '0',
+      '0.333',
+      '-2',
+      '0',
+    ]);
+  });
+
+  it('never come out in powers of ten', () => {
+    expect(digits(1.2e-7)).toBe('0');
+    expect(digits(123456.789)).toBe('123456.789');
+  });
+});
+
+describe('shapes, measured by an independent reader of path data', () => {
+  const length = (d: string) => new svgPathProperties(d).getTotalLength();
+
+  it('draws a circle whose circumference is 2 pi r', () => {
+    expect(length(circlePath(3, 4, 0.8))).toBeCloseTo(2 * Math.PI * 0.8, 3);
+  });
+
+  it('draws a diamond whose corners lie at its radius', () => {
+    expect(length(diamondPath(3, 4, 1))).toBeCloseTo(4 * Math.SQRT2, 3);
+    expect(new svgPathProperties(diamondPath(3, 4, 1)).getPointAtLength(0)).toEqual({ x: 2, y: 4 });
+  });
+
+  it('draws a rectangle with round corners', () => {
+    expect(length(roundedPath(0, 0, 10, 6, 2))).toBeCloseTo(2 * (6 + 2) + 2 * Math.PI * 2, 3);
+  });
+
+  it('rounds a narrow rectangle by half its height at most', () => {
+    expect(length(roundedPath(0, 0, 10, 4, 9))).toBeCloseTo(2 * 6 + 2 * Math.PI * 2, 3);
+  });
+});
+
+describe('lines', () => {
+  it('are open or closed', () => {
+    expect(
+      linesPath([
+        [0, 0],
+        [1, 0],
+      ]),
+    ).toBe('M0,0L1,0');
+    expect(
+      linesPath(
+        [
+          [0, 0],
+          [1, 0],
+          [1, 1],
+        ],
+        true,
+      ),
+    ).toBe('M0,0L1,0L1,1Z');
+    expect(linesPath([])).toBe('');
+  });
+
+  it('put a chain of fabric mm on the sheet with y turned over', () => {
+    const chain = [
+      { kind: 'line' as const, from: { x: 0, y: 0 }, to: { x: 5, y: 0 } },
+      {
+        kind: 'cubic' as const,
+        from: { x: 5, y: 0 },
+        c1: { x: 6, y: 1 },
+        c2: { x: 6, y: 2 },
+        to: { x: 5, y: 3 },
+      },
+    ];
+    expect(chainPath(place, chain)).toBe('M10,20L20,20C22,18 22,16 20,14');
+    expect(chainPath(place, chain, false)).toBe('L20,20C22,18 22,16 20,14');
+  });
+});
