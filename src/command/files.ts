@@ -1,0 +1,57 @@
+import { randomBytes } from 'node:crypto';
+import { readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { basename, dirname, join } from 'node:path';
+import type { FileTrouble } from '../text';
+import { CommandError } from './problem';
+
+const TROUBLES: Readonly<Record<string, FileTrouble>> = {
+  ENOENT: 'missing',
+  ENOTDIR: 'missing',
+  EISDIR: 'folder',
+  EACCES: 'forbidden',
+  EPERM: 'forbidden',
+  EROFS: 'forbidden',
+  ENOSPC: 'full',
+};
+
+/** @throws CommandError when the file can't be read or is not UTF-8 */
+export function readInput(file: string): string {
+  let bytes: Buffer;
+  try {
+    bytes = readFileSync(file === '-' ? 0 : file);
+  } catch (error) {
+    throw new CommandError({ kind: 'cannot-read', file, why: troubleOf(error) });
+  }
+  try {
+    return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
+  } catch (error) {
+    if (error instanceof TypeError) throw new CommandError({ kind: 'cannot-read', file, why: 'not-text' });
+    throw error;
+  }
+}
+
+/**
+ * Writes a file whole or not at all: beside it first, then in its place.
+ *
+ * @throws CommandError when it can't be written; what stood there stays
+ */
+export function writeOutput(file: string, text: string): void {
+  const beside = join(dirname(file), `.${basename(file)}.${randomBytes(4).toString('hex')}`);
+  try {
+    if (isFolder(file)) throw Object.assign(new Error(file), { code: 'EISDIR' });
+    writeFileSync(beside, text, { flag: 'wx' });
+    renameSync(beside, file);
+  } catch (error) {
+    rmSync(beside, { force: true });
+    throw new CommandError({ kind: 'cannot-write', file, why: troubleOf(error) });
+  }
+}
+
+function isFolder(file: string): boolean {
+  return statSync(file, { throwIfNoEntry: false })?.isDirectory() ?? false;
+}
+
+function troubleOf(error: unknown): FileTrouble {
+  const code = error instanceof Error && 'code' in error ? String(error.code) : '';
+  return TROUBLES[code] ?? 'other';
+}

@@ -1,0 +1,129 @@
+import { DesignError, readDesign, type Design } from '../piece';
+import { allFlat, planDesign, PlanError, planPickup, surveyDesign, type DesignPlan, type PickupPlan } from '../pickup';
+import { fileSvg } from '../renderer';
+import {
+  checkDocument,
+  checkReport,
+  COMMAND_HELP,
+  measureDocument,
+  measureReport,
+  noticeSentence,
+  planCsv,
+  planDocument,
+  planningText,
+  planProblemText,
+  planReport,
+  problemSentence,
+  unexpectedText,
+} from '../text';
+import { readInput, writeOutput } from './files';
+import { CommandError } from './problem';
+import { progressOn } from './progress';
+import { readWords, type Wish } from './words';
+
+type Work = Extract<Wish, { kind: 'do' }>;
+
+const DONE = 0;
+const NOT_FLAT = 1;
+const REFUSED = 2;
+
+/** Runs the command and returns its exit status. Nothing reaches standard output unless all went well. */
+function run(words: readonly string[]): number {
+  try {
+    const wish = readWords(words);
+    if (wish.kind === 'help') {
+      process.stdout.write(COMMAND_HELP);
+      return DONE;
+    }
+    const { design, notices } = readDesign(readInput(wish.file));
+    const { text, status } = work(wish, design);
+    if (wish.out === null) process.stdout.write(text);
+    else writeOutput(wish.out, text);
+    for (const notice of notices) say(noticeSentence(notice));
+    return status;
+  } catch (error) {
+    say(oneLine(refusal(error)));
+    return REFUSED;
+  }
+}
+
+function work(wish: Work, design: Design): { text: string; status: number } {
+  switch (wish.task) {
+    case 'measure': {
+      const rows = surveyDesign(design).map(({ measured: edge, ...rest }) => ({ ...rest, edge }));
+      return {
+        text: wish.form === 'json' ? json(measureDocument(design, rows)) : measureReport(design, rows),
+        status: DONE,
+      };
+    }
+    case 'plan':
+      return { text: planText(wish, planned(design, wish.pickup)), status: DONE };
+    case 'check': {
+      const plan = planned(design, null);
+      const isFlat = (pickup: PickupPlan) => allFlat(pickup.stated, pickup.notes);
+      return {
+        text: wish.form === 'json' ? json(checkDocument(plan, isFlat)) : checkReport(plan, isFlat),
+        status: plan.pickups.every(isFlat) ? DONE : NOT_FLAT,
+      };
+    }
+  }
+}
+
+/** Plans pick-up by pick-up, so that slow work can say where it is; the whole is then put together from what is kept. */
+function planned(design: Design, pickup: string | null): DesignPlan {
+  const known = design.pickups.map(({ id }) => id);
+  if (pickup !== null && !known.includes(pickup)) {
+    throw new CommandError({ kind: 'unknown-pickup', word: pickup, known });
+  }
+  const progress = progressOn(process.stderr);
+  try {
+    design.pickups.forEach((one, i) => {
+      progress.step(planningText(one.name, i, design.pickups.length));
+      planPickup(design, one);
+    });
+    return planDesign(design);
+  } finally {
+    progress.end();
+  }
+}
+
+function planText(wish: Work, plan: DesignPlan): string {
+  const chosen = wish.pickup ?? undefined;
+  if (plan.pickups.length === 0) throw new CommandError({ kind: 'no-pickup' });
+  switch (wish.form) {
+    case 'text':
+      return planReport(plan, {}, chosen);
+    case 'json':
+      return json(planDocument(plan, {}, chosen));
+    case 'csv':
+      return planCsv(planDocument(plan, {}, chosen));
+    case 'svg':
+      return fileSvg(plan, chosen === undefined ? 0 : plan.pickups.findIndex(({ pickup }) => pickup.id === chosen));
+  }
+}
+
+function json(value: unknown): string {
+  return `${JSON.stringify(value, null, 2)}\n`;
+}
+
+function refusal(error: unknown): string {
+  if (error instanceof DesignError) return problemSentence(error.problem);
+  if (error instanceof PlanError) return planProblemText(error.problem);
+  if (error instanceof CommandError) return error.message;
+  return unexpectedText(error instanceof Error ? error.message : String(error));
+}
+
+function say(line: string): void {
+  process.stderr.write(`edgewise: ${line}\n`);
+}
+
+/** A name with a line break in it still makes one line. */
+function oneLine(text: string): string {
+  return text.replace(/\s+/gu, ' ').trim();
+}
+
+// A reader that has seen enough, such as head, closes the pipe: that is no error.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+});
+process.exitCode = run(process.argv.slice(2));

@@ -1,0 +1,86 @@
+import { CommandError } from './problem';
+
+export type Task = 'measure' | 'plan' | 'check';
+export type Form = 'text' | 'json' | 'csv' | 'svg';
+
+/** What the words of the command line ask for. */
+export type Wish =
+  | { readonly kind: 'help' }
+  | {
+      readonly kind: 'do';
+      readonly task: Task;
+      readonly file: string;
+      readonly form: Form;
+      readonly pickup: string | null;
+      readonly out: string | null;
+    };
+
+const FORMS: Readonly<Record<Task, readonly Form[]>> = {
+  measure: ['text', 'json'],
+  plan: ['text', 'json', 'csv', 'svg'],
+  check: ['text', 'json'],
+};
+
+const OPTIONS: Readonly<Record<Task, readonly string[]>> = {
+  measure: ['--as', '--out', '--help'],
+  plan: ['--as', '--pickup', '--out', '--help'],
+  check: ['--as', '--out', '--help'],
+};
+
+function isTask(word: string): word is Task {
+  return Object.hasOwn(FORMS, word);
+}
+
+/**
+ * Reads the words after `edgewise`. An option's value follows it or stands behind `=`; after `--` all are files.
+ *
+ * @throws CommandError naming the word that is wrong
+ */
+export function readWords(words: readonly string[]): Wish {
+  if (words.includes('--help') || words.includes('-h')) return { kind: 'help' };
+  const [command, ...rest] = words;
+  if (command === undefined) throw new CommandError({ kind: 'no-command' });
+  if (!isTask(command)) {
+    throw new CommandError({ kind: 'unknown-command', word: command, known: Object.keys(FORMS) });
+  }
+  const values = new Map<string, string>();
+  const files: string[] = [];
+  for (let i = 0; i < rest.length; i++) {
+    const word = rest[i] ?? '';
+    if (word === '--') {
+      files.push(...rest.slice(i + 1));
+      break;
+    }
+    if (!word.startsWith('-') || word === '-') {
+      files.push(word);
+      continue;
+    }
+    const [option, inline] = splitOption(word);
+    if (!OPTIONS[command].includes(option)) {
+      throw new CommandError({ kind: 'unknown-option', word: option, command, known: OPTIONS[command] });
+    }
+    if (values.has(option)) throw new CommandError({ kind: 'twice', option });
+    const value = inline ?? rest[(i += 1)];
+    if (value === undefined || value === '') throw new CommandError({ kind: 'no-value', option });
+    values.set(option, value);
+  }
+  const [file, extra] = files;
+  if (file === undefined) throw new CommandError({ kind: 'no-file', command });
+  if (extra !== undefined) throw new CommandError({ kind: 'too-many-files', word: extra });
+  const asked = values.get('--as') ?? 'text';
+  const form = FORMS[command].find((known) => known === asked);
+  if (!form) throw new CommandError({ kind: 'unknown-form', word: asked, known: FORMS[command] });
+  return {
+    kind: 'do',
+    task: command,
+    file,
+    form,
+    pickup: values.get('--pickup') ?? null,
+    out: values.get('--out') ?? null,
+  };
+}
+
+function splitOption(word: string): [string, string | undefined] {
+  const at = word.indexOf('=');
+  return at < 0 ? [word, undefined] : [word.slice(0, at), word.slice(at + 1)];
+}

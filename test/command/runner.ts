@@ -1,0 +1,16 @@
+import { spawnSync } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
+
+const COMMAND = fileURLToPath(new URL('../../dist/command/edgewise.js', import.meta.url));
+
+export interface Ran {
+  readonly status: number | null;
+  readonly out: string;
+  readonly err: string;
+}
+
+/** Runs the built command as a person would, with `input` on its standard input. */
+export function edgewise(words: readonly string[], input: string | Uint8Array = ''): Ran {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [COMMAND, ...words], { input, encoding: 'utf8' });
+  return { status, out: stdout, err: stderr };
+}
