@@ -1,6 +1,8 @@
+import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { svelteTesting } from '@testing-library/svelte/vite';
+import { runnerImport, type Plugin } from 'vite';
 import { defineConfig, type ViteUserConfig } from 'vitest/config';
 
 const at = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
@@ -11,16 +13,25 @@ const componentTests = ['test/ui/**/*.test.ts', 'test/app/**/*.test.ts', 'test/*
 /** Tests of what the build left in dist/: they need a build, and run after it. */
 const builtTests = ['test/**/*.built.test.ts'];
 
+const FIRST_SAMPLE = 'virtual:first-sample';
+
+/** Gives the page its first sample as a whole design, so that the first visit need not fetch and read a file. */
+const firstSample: Plugin = {
+  name: 'first-sample',
+  resolveId: (id) => (id === FIRST_SAMPLE ? `\0${FIRST_SAMPLE}` : null),
+  async load(id) {
+    if (id !== `\0${FIRST_SAMPLE}`) return null;
+    const file = at('./static/samples/pullover.edgewise.json');
+    this.addWatchFile(file);
+    const { module } = await runnerImport<typeof import('./src/piece/read')>(at('./src/piece/read.ts'));
+    const { design } = module.readDesign(readFileSync(file, 'utf8'));
+    return `export default ${JSON.stringify(design)};`;
+  },
+};
+
 const shared: ViteUserConfig = {
   base: './',
-  plugins: [svelte({ configFile: at('./svelte.config.js') })],
-  resolve: {
-    alias: {
-      html2canvas: at('./.config/empty.js'),
-      dompurify: at('./.config/empty.js'),
-      canvg: at('./.config/empty.js'),
-    },
-  },
+  plugins: [svelte({ configFile: at('./svelte.config.js') }), firstSample],
 };
 
 const page: ViteUserConfig = {

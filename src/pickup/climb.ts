@@ -111,38 +111,49 @@ function bottomUpPlaces(
     const foot = x + across;
     const everyRow = count === 1 && rows === 1 && onAdjoiningRow(bottomUp, k) && edge.line[0]?.kind === 'line';
     const tread = count >= 2 ? count : 0;
+    const { rowsFirst = false } = step;
     // Stitches and rows of a step share its stretch of the line in proportion to their own lengths.
     const whole = tread * cell.width + rows * cell.height;
     const at = tread > 0 ? sharedBy(whole, line.at(index, y), line.at(index, y + rows)) : null;
     const takesIn = Math.sign(across) === inward;
-    for (let i = 0; at && i < tread; i++) {
-      const place = x + Math.sign(across) * (i + 0.5);
-      const row = takesIn ? y - 1 : y;
-      places.push({
-        what: 'stitch',
-        column: Math.floor(place),
-        row,
-        x: place,
-        y: row + 0.5,
-        at: at((i + 0.5) * cell.width),
-      });
-    }
-    if (stepHoles && at && takesIn) {
-      places.push({ what: 'hole', column: Math.floor(foot), row: y, x: foot, y, at: at(tread * cell.width) });
-    }
-    for (let j = 0; j < rows; j++) {
-      const x = foot + inward * inset;
-      const column = Math.floor(x);
-      const row = y + j;
-      const placeAt = (up: number) =>
-        at ? at(tread * cell.width + (j + up) * cell.height) : line.at(index, y + j + up);
-      // Side by side on a plain selvage; a chain or a ridge lies between two rows, clear of the decreases.
-      const single = edge.selvage === 'plain';
-      const apart = everyRow && single ? 0.25 : 0;
-      if (everyRow) places.push({ what: 'stitch', column, row, x, y: row + 0.5 - apart, at: placeAt(0.5 - apart) });
-      const place: Place = { what: 'row', column, row, x, y: row + 0.5 + apart, at: placeAt(0.5 + apart) };
-      places.push(single ? place : { ...place, after: placeAt(0.5 + JUST_ABOVE), footed: j === 0 && tread > 0 });
-    }
+
+    const putTread = () => {
+      if (!at) return;
+      const level = rowsFirst ? y + rows : y;
+      const start = rowsFirst ? rows * cell.height : 0;
+      for (let i = 0; i < tread; i++) {
+        const place = x + Math.sign(across) * (i + 0.5);
+        const row = takesIn ? level - 1 : level;
+        const column = Math.floor(place);
+        places.push({ what: 'stitch', column, row, x: place, y: row + 0.5, at: at(start + (i + 0.5) * cell.width) });
+      }
+      const topped = rowsFirst && k === bottomUp.length - 1;
+      if (stepHoles && takesIn && !topped) {
+        const hole = at(start + tread * cell.width);
+        places.push({ what: 'hole', column: Math.floor(foot), row: level, x: foot, y: level, at: hole });
+      }
+    };
+    const putRows = () => {
+      const start = rowsFirst ? 0 : tread * cell.width;
+      const place = (rowsFirst ? x : foot) + inward * inset;
+      const column = Math.floor(place);
+      // A chain or a ridge is not made over the foot of a step.
+      const before = bottomUp[k - 1];
+      const afterTread = rowsFirst ? before?.rowsFirst === true && Math.abs(before.across) >= 2 : tread > 0;
+      for (let j = 0; j < rows; j++) {
+        const row = y + j;
+        const placeAt = (up: number) => (at ? at(start + (j + up) * cell.height) : line.at(index, y + j + up));
+        // Side by side on a plain selvage; a chain or a ridge lies between two rows, clear of the decreases.
+        const single = edge.selvage === 'plain';
+        const apart = everyRow && single ? 0.25 : 0;
+        if (everyRow) {
+          places.push({ what: 'stitch', column, row, x: place, y: row + 0.5 - apart, at: placeAt(0.5 - apart) });
+        }
+        const here: Place = { what: 'row', column, row, x: place, y: row + 0.5 + apart, at: placeAt(0.5 + apart) };
+        places.push(single ? here : { ...here, after: placeAt(0.5 + JUST_ABOVE), footed: j === 0 && afterTread });
+      }
+    };
+    for (const put of rowsFirst ? [putRows, putTread] : [putTread, putRows]) put();
     x = foot;
     y += rows;
   });

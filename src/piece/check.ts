@@ -2,7 +2,6 @@ import { cornersProblem, idsProblem } from './checkCorners';
 import { outlineProblem } from './checkOutline';
 import { pickupProblem } from './checkPickup';
 import type { Design } from './design';
-import { assertShape } from './issue';
 import { DesignError, type Problem } from './problems';
 
 /** The first problem of a list's entries, found one after another. */
@@ -41,12 +40,11 @@ export function assertLinesAndPickups(design: Design, file: Design): void {
 }
 
 /**
- * Takes a design that was changed for one that could be read from a file. Nothing is repaired: an outline that has
- * come to run clockwise is refused.
+ * Takes a changed design whose fields are all of their kind for one that could be knitted: ids, corners, outlines, what
+ * pick-ups point at. Nothing is repaired: an outline that has come to run clockwise is refused.
  * @throws DesignError for the first thing that is wrong.
  */
-export function checkDesign(design: Design): void {
-  assertShape(design);
+export function checkSense(design: Design): void {
   assertCorners(design);
   assertLinesAndPickups(design, design);
 }

@@ -1,5 +1,6 @@
 export { BOUNDS } from './bounds';
-export { checkDesign } from './check';
+export { checkSense } from './check';
+export { checkDesign } from './checkDesign';
 export type * from './design';
 export { VERSION } from './migrate';
 export { nearest } from './nearest';

@@ -34,7 +34,7 @@ export function boxOf(trace: readonly number[]): Box {
 
 /**
  * The corners of an edge as it is worked, on the grid and in the direction of the outline: on a rising edge each
- * step's stitches come before its rows, on a falling one after them.
+ * step's stitches come before its rows, on a falling one after them, and the other way where rows come first.
  */
 export function stairOf(edge: MeasuredEdge): [stitches: number, rows: number][] {
   const corners: [number, number][] = [[edge.from[0], edge.from[1]]];
@@ -45,8 +45,8 @@ export function stairOf(edge: MeasuredEdge): [stitches: number, rows: number][] 
     y += up;
     corners.push([x, y]);
   };
-  for (const { across, up } of edge.worked) {
-    if (up < 0) {
+  for (const { across, up, rowsFirst = false } of edge.worked) {
+    if (up < 0 !== rowsFirst) {
       go(0, up);
       go(across, 0);
     } else {

@@ -69,8 +69,8 @@ function treadCells(x: number, y: number, across: number): Cell[] {
 function treads(edge: MeasuredEdge): { at: Cell; top: boolean }[] {
   const found: { at: Cell; top: boolean }[] = [];
   let [x, y] = edge.from;
-  for (const { across, up } of edge.worked) {
-    const level = up < 0 ? y + up : y;
+  for (const { across, up, rowsFirst = false } of edge.worked) {
+    const level = up < 0 !== rowsFirst ? y + up : y;
     if (Math.abs(across) > 1) {
       for (const at of treadCells(x, level, across)) found.push({ at, top: across < 0 });
     }
@@ -84,11 +84,12 @@ function treads(edge: MeasuredEdge): { at: Cell; top: boolean }[] {
 function selvageCells(edge: MeasuredEdge): Cell[] {
   const cells: Cell[] = [];
   let [x, y] = edge.from;
-  for (const { across, up } of edge.worked) {
+  for (const { across, up, rowsFirst = false } of edge.worked) {
+    const at = up < 0 !== rowsFirst ? x : x + across;
     if (up > 0) {
-      for (let i = 0; i < up; i++) cells.push([x + across - 1, y + i]);
+      for (let i = 0; i < up; i++) cells.push([at - 1, y + i]);
     } else {
-      for (let i = 1; i <= -up; i++) cells.push([x, y - i]);
+      for (let i = 1; i <= -up; i++) cells.push([at, y - i]);
     }
     x += across;
     y += up;

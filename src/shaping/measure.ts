@@ -87,14 +87,17 @@ function workedSteps({ edge, from, to }: ResolvedEdge, grid: readonly Segment[],
   if (shape === 'vertical') return [{ across: 0, up: to[1] - from[1] }];
   // Bottom up, then turned if the outline runs the other way.
   const sign = Math.sign(to[0] - from[0]) * (rising ? 1 : -1);
-  const steps = slopeSteps(Math.abs(to[0] - from[0]), Math.abs(to[1] - from[1])).map((step) => ({
+  // A slope that takes the fabric in runs leftwards on the outline.
+  const takesIn = to[0] < from[0];
+  const steps = slopeSteps(Math.abs(to[0] - from[0]), Math.abs(to[1] - from[1])).map((step): WorkedStep => ({
     across: step.across * sign,
     up: step.rows,
+    ...(takesIn && step.across > 1 ? { rowsFirst: true } : {}),
   }));
   return rising ? steps : falling(steps);
 }
 
 /** Steps counted bottom up, as they follow each other on an outline that falls. */
 function falling(steps: readonly WorkedStep[]): WorkedStep[] {
-  return [...steps].reverse().map(({ across, up }) => ({ across: 0 - across, up: 0 - up }));
+  return [...steps].reverse().map((step) => ({ ...step, across: 0 - step.across, up: 0 - step.up }));
 }

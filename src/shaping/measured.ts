@@ -15,6 +15,11 @@ export type Side = 'top' | 'bottom' | 'left' | 'right';
 export interface WorkedStep {
   readonly across: Stitches;
   readonly up: Rows;
+  /**
+   * Counted bottom up, the rows come before the stitches: so a straight slope is bound off, which leaves fabric under its
+   * top corner. Elsewhere the stitches come first.
+   */
+  readonly rowsFirst?: boolean;
   /** On a curve: which of its stretches between two turns in y the step belongs to, counted from 0. */
   readonly climb?: number;
 }

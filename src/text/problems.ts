@@ -1,18 +1,6 @@
-import type { ListOf, Notice, Problem, SyntaxReason, UnknownField } from '../piece';
+import type { ListOf, Problem, SyntaxReason } from '../piece';
 import { plainNumber } from './numbers';
-import { counted, listed, rowsText, stitchesText } from './words';
-
-/** Longest text out of a file that is written out in a sentence. */
-const LONGEST = 60;
-
-/** What breaks a line though JSON leaves it as it is. */
-const LINE_BREAKS = /[\u007f-\u009f\u2028\u2029]/g;
-
-/** A text out of a file in double quotes, on one line, cut short with an ellipsis. */
-function quoted(text: string): string {
-  const short = text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text;
-  return JSON.stringify(short).replace(LINE_BREAKS, (c) => `\\u${c.charCodeAt(0).toString(16).padStart(4, '0')}`);
-}
+import { counted, listed, quoted, rowsText, stitchesText } from './words';
 
 function shown(value: unknown): string {
   if (value === undefined) return 'nothing';
@@ -183,27 +171,4 @@ export function problemSentence(problem: Problem): string {
   const text = say(problem);
   const whole = problem.at === '' ? text.charAt(0).toUpperCase() + text.slice(1) : `${problem.at}: ${text}`;
   return whole.endsWith('?') ? whole : `${whole}.`;
-}
-
-/** How many unknown fields a notice names; the others are counted. */
-const NAMED = 5;
-
-function fieldText({ at, nearest }: UnknownField): string {
-  return nearest === null ? at : `${at} (did you mean ${quoted(nearest)}?)`;
-}
-
-/** One sentence on one line about something worth knowing of a document that was read. */
-export function noticeSentence(notice: Notice): string {
-  switch (notice.kind) {
-    case 'unknown-fields': {
-      const named = notice.fields.slice(0, NAMED).map(fieldText);
-      const others = notice.fields.length - named.length;
-      const all = others > 0 ? [...named, counted(others, 'other')] : named;
-      return `Fields that are not known here were kept and have no effect: ${listed(all)}.`;
-    }
-    case 'turned-round':
-      return `${notice.at}: the outline of piece ${quoted(notice.piece)} ran clockwise and was turned round, so that its edges run as a right-handed knitter works them.`;
-    case 'migrated':
-      return `The file was in version ${notice.from} of the format; it is saved in version ${notice.to}.`;
-  }
 }

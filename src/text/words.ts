@@ -49,3 +49,15 @@ export function listed(items: readonly (string | number)[], join = 'and'): strin
 export function capitalised(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }
+
+/** Longest text out of a file that is written out in a sentence. */
+const LONGEST = 60;
+
+/** What breaks a line though JSON leaves it as it is. */
+const LINE_BREAKS = /[\u007f-\u009f\u2028\u2029]/g;
+
+/** A text out of a file in double quotes, on one line, cut short with an ellipsis. */
+export function quoted(text: string): string {
+  const short = text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text;
+  return JSON.stringify(short).replace(LINE_BREAKS, (c) => `\\u${c.charCodeAt(0).toString(16).padStart(4, '0')}`);
+}

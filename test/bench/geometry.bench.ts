@@ -52,11 +52,11 @@ const ways: readonly [name: string, work: () => number[]][] = [
   ['lengthOf', () => curves.map(lengthOf)],
   ['bezier-js length() as shipped', () => beziers.map((curve) => curve.length())],
   [
-    'bezier-js length(), halved until it agrees to 1e-6',
+    'bezier-js length(), halved until it agrees to 1e-9',
     () =>
       beziers.map((curve) => {
         const whole = curve.length();
-        return halvedLength(curve, whole, 1e-6 * whole, 30);
+        return halvedLength(curve, whole, 1e-9 * whole, 30);
       }),
   ],
   ['svg-path-properties', () => paths.map((path) => new svgPathProperties(path).getTotalLength())],

@@ -5,16 +5,16 @@ type XY = readonly [number, number];
 
 /**
  * The outline of a piece as it is worked, in stitches and rows: each step goes across first and then up, seen from the
- * bottom, so that the fabric is a stack of whole rows.
+ * bottom, or up first where the step says so, so that the fabric is a stack of whole rows.
  */
 function workedOutline(piece: Piece): XY[] {
   const corners: XY[] = [];
   for (const edge of measurePiece(piece)) {
     let [x, y] = edge.from;
     corners.push([x, y]);
-    for (const { across, up } of edge.worked) {
-      // On a falling edge the rows come before the stitches at their foot.
-      corners.push(up < 0 ? [x, y + up] : [x + across, y]);
+    for (const { across, up, rowsFirst = false } of edge.worked) {
+      // On a falling edge the rows come before the stitches at their foot, and the other way where rows come first.
+      corners.push(up < 0 !== rowsFirst ? [x, y + up] : [x + across, y]);
       [x, y] = [x + across, y + up];
       corners.push([x, y]);
     }

@@ -1,3 +1,5 @@
+import { line } from 'd3-shape';
+import fc from 'fast-check';
 import { svgPathProperties } from 'svg-path-properties';
 import { describe, expect, it } from 'vitest';
 import { chainPath, circlePath, diamondPath, digits, linesPath, roundedPath } from '../../src/renderer/toPath';
@@ -85,5 +87,16 @@ describe('lines', () => {
     ];
     expect(chainPath(place, chain)).toBe('M10,20L20,20C22,18 22,16 20,14');
     expect(chainPath(place, chain, false)).toBe('L20,20C22,18 22,16 20,14');
+  });
+});
+
+describe('the run of straight lines', () => {
+  it("is that of d3-shape's line generator, the outside reference", () => {
+    const place = fc.double({ min: -1e4, max: 1e4, noNaN: true });
+    fc.assert(
+      fc.property(fc.array(fc.tuple(place, place), { minLength: 2, maxLength: 20 }), (spots) => {
+        expect(linesPath(spots)).toBe(line().digits(3)(spots));
+      }),
+    );
   });
 });

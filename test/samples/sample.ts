@@ -4,7 +4,10 @@ import { planDesign, type DesignPlan, type PickupPlan } from '../../src/pickup';
 import { readDesign, type ReadResult } from '../../src/piece';
 import type { MeasuredEdge } from '../../src/shaping';
 
-export const samplesFolder = fileURLToPath(new URL('../../static/samples', import.meta.url));
+// Written in one, the bundler would make it an address of the page in tests that pretend to be a browser.
+const here = import.meta.url;
+
+export const samplesFolder = fileURLToPath(new URL('../../static/samples', here).href);
 
 /** Every sample design, by the name of its file without the ending. */
 export const SAMPLES = ['blanket', 'cardigan-front', 'heel-flap', 'pullover', 'strip', 'vest'] as const;

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { DesignError, readDesign, type Notice, type Problem } from '../../src/piece';
-import { noticeSentence, problemSentence } from '../../src/text/problems';
+import { noticeSentence } from '../../src/text/notices';
+import { problemSentence } from '../../src/text/problems';
 import { BAD_FILES } from '../piece/badFiles';
 import { GOOD } from '../piece/good';
 

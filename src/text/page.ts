@@ -1,0 +1,185 @@
+/** The page's own short words: what stands on buttons, over panels and beside fields. */
+
+export const PAGE = {
+  name: 'Edgewise',
+  open: 'Open',
+  save: 'Save',
+  saveDrawing: 'Save drawing',
+  designs: 'Designs',
+  undo: 'Undo',
+  redo: 'Redo',
+  settings: 'Settings',
+  keys: 'Keys',
+  close: 'Close',
+  tools: 'The design',
+  designName: 'Name of the design',
+  samples: 'Samples',
+  earlierWork: 'Your earlier work',
+  pickup: 'Pick-up',
+  drawing: 'Drawing',
+  drawingHelp: 'Arrow keys move the drawing, plus and minus zoom, 0 fits it, square brackets go from edge to edge.',
+  view: 'View',
+  fit: 'Fit',
+  allPieces: 'All',
+  pickedEdges: 'Picked edges',
+  zoomIn: 'Zoom in',
+  zoomOut: 'Zoom out',
+  dropHere: 'Drop a design file to open it',
+  loading: 'The sample is on its way.',
+  summary: 'The count',
+  edges: 'Edges',
+  total: 'Total',
+  band: 'Band',
+  gauges: 'Pieces',
+  sections: 'Sections',
+  instructions: 'Instructions',
+  notes: 'Notes',
+  check: 'Check a pattern',
+  marker: 'Off at a marker',
+  inFull: 'In full',
+  inBrief: 'In brief',
+  copy: 'Copy',
+  copied: 'The instructions are on the clipboard.',
+  selectedToCopy: 'The instructions are selected: press Ctrl C to copy them.',
+  nothingPlanned: 'No pick-up is planned on this design.',
+  units: 'Lengths in',
+  terms: 'Words of',
+  hand: 'Worked by',
+  colours: 'Colours',
+  rulers: 'Rulers and measures',
+  show: 'Show',
+  language: { US: 'the United States', UK: 'the United Kingdom' },
+  hands: { right: 'a right-handed knitter', left: 'a left-handed knitter' },
+  unitNames: { cm: 'centimetres', in: 'inches' },
+  themes: { auto: 'as the system', light: 'light', dark: 'dark' },
+} as const;
+
+/** Heads of the table of edges. */
+export const EDGE_COLUMNS = {
+  edge: 'Edge',
+  shape: 'Shape',
+  stitches: 'Sts',
+  rows: 'Rows',
+  length: 'Length',
+  openings: 'Places',
+  rate: 'Rate',
+  wanted: 'Wanted',
+  count: 'Count',
+  stretch: 'Off by',
+} as const;
+
+/** Labels of fields in the panels. */
+export const FIELDS = {
+  target: 'Wanted by the pattern',
+  targetFree: 'the nearest that fits',
+  choices: 'Counts that fit',
+  multiple: 'Multiple of',
+  plus: 'plus',
+  repeat: 'Repeat',
+  ownRepeat: 'as typed',
+  anyCount: 'any count',
+  stitches: 'Stitches',
+  rows: 'Rows',
+  over: 'Over',
+  whenGaugeChanges: 'When it changes, keep',
+  keepCounts: 'the stitches and rows',
+  keepSize: 'the size',
+  fabric: 'Fabric',
+  depth: 'Rows deep',
+  drawIn: 'Drawn in, %',
+  inTheRound: 'Worked',
+  round: 'in the round',
+  flat: 'flat, in rows',
+  measure: 'Counted by',
+  measures: { edge: 'the edge, as a tape has it', join: 'the line of the join' },
+  inset: 'Taken into the join',
+  insets: { 1: 'a whole stitch', 0.5: 'half a stitch', 0: 'nothing' },
+  spread: 'Skips',
+  spreads: { even: 'spread evenly', grouped: 'in groups, easy to remember' },
+  stepHoles: 'Foot of a step',
+  stepHolesUsed: 'use the large hole',
+  stepHolesPassed: 'pass over the large hole',
+  halfLoop: 'Half loop at the end',
+  halfLoopCaught: 'caught',
+  halfLoopLeft: 'left',
+  garterAt: 'Needle goes',
+  garterPlaces: { bump: 'through the bump at the edge', inside: 'one stitch in' },
+  divide: 'Divided',
+  divisions: {
+    none: 'not at all',
+    length: 'in equal lengths',
+    landmarks: 'at the corners',
+    both: 'in equal lengths and at the corners',
+  },
+  parts: 'Parts',
+  counts: 'Counts',
+  countKinds: { exact: 'exact, they sum to the total', same: 'the same in every section' },
+  ratio: 'A rate of your own',
+  pick: 'pick up',
+  of: 'of every',
+  stated: 'What the pattern says',
+  statedTotal: 'In all',
+  statedSections: 'By section',
+  got: 'What you got',
+  flatSlight: 'Lies flat within, %',
+  flatStrong: 'Slightly off within, %',
+  atMarker: 'At marker',
+  onNeedle: 'I have',
+  putRight: 'Put it right',
+  ways: { next: 'in the next section', rest: 'over all that remain' },
+} as const;
+
+/** The samples that come with the page: the file and what it shows. The first one opens the page. */
+export const SAMPLES = [
+  { file: 'pullover', title: 'Round-neck pullover', about: "a child's, neckband in the round" },
+  { file: 'vest', title: 'V-neck vest', about: 'V neckband and armhole bands' },
+  { file: 'cardigan-front', title: 'Cardigan front', about: 'a band for buttonholes' },
+  { file: 'blanket', title: 'Garter blanket', about: 'a border all round' },
+  { file: 'heel-flap', title: 'Heel flap', about: 'slipped edges, two gussets' },
+  { file: 'strip', title: 'Bare strip', about: '71 stitches over 88 rows, no gauge' },
+] as const;
+
+/** What every command is called, in menus and in the list of keys. */
+export const COMMAND_LABELS = {
+  open: 'Open a design file',
+  save: 'Save the design',
+  'save-drawing': 'Save the drawing as SVG',
+  undo: 'Undo the last change',
+  redo: 'Make it again',
+  fit: 'Fit the drawing',
+  edges: 'Show the picked edges',
+  'zoom-in': 'Zoom in',
+  'zoom-out': 'Zoom out',
+  'pan-left': 'Look further left',
+  'pan-right': 'Look further right',
+  'pan-up': 'Look further up',
+  'pan-down': 'Look further down',
+  'next-edge': 'Go to the next edge',
+  'previous-edge': 'Go to the edge before',
+  'let-go': 'Let go of the edge, or break off a movement',
+  keys: 'Show the keys',
+} as const;
+
+export const ON_DRAWING = 'with the drawing in focus';
+
+const KEY_NAMES: Readonly<Record<string, string>> = {
+  ArrowLeft: '←',
+  ArrowRight: '→',
+  ArrowUp: '↑',
+  ArrowDown: '↓',
+  Escape: 'Esc',
+  '-': '−',
+};
+
+/** A key as it is printed on it: `Ctrl Shift Z`, `⌘ Z`, `+`. */
+export function keyText({ key, mod, shift }: { key: string; mod?: boolean; shift?: boolean }, apple = false): string {
+  const name = KEY_NAMES[key] ?? key.toUpperCase();
+  return [...(mod ? [apple ? '⌘' : 'Ctrl'] : []), ...(shift ? ['Shift'] : []), name].join(' ');
+}
+
+/** The repeats that bands are worked in, as the trade has them: in the round, and flat with matching ends. */
+export const REPEATS = [
+  { name: 'k1, p1', multiple: 2, plus: { round: 0, flat: 1 } },
+  { name: 'k2, p2', multiple: 4, plus: { round: 0, flat: 2 } },
+  { name: 'k2, p1', multiple: 3, plus: { round: 0, flat: 2 } },
+] as const;

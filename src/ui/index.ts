@@ -1,0 +1,7 @@
+export { default as Canvas } from './Canvas.svelte';
+export { default as Designs } from './Designs.svelte';
+export { default as Settings } from './Settings.svelte';
+export { default as Side } from './Side.svelte';
+export { default as Toolbar } from './Toolbar.svelte';
+export { Sheet, SHEET_PX } from './sheet.svelte';
+export { loadJudge, refused, Workbench, type Outcome, type Work } from './workbench.svelte';

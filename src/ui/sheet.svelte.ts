@@ -1,0 +1,323 @@
+import { untrack } from 'svelte';
+import { centred, keptUnder, panned, SCALE, zoomed, type Size, type Spot, type Viewport } from '../editor';
+import { boundsOfAll } from '../geometry';
+import type { EdgeRef } from '../piece';
+import {
+  chosenPieces,
+  drawDiagram,
+  edgeAt,
+  layOut,
+  placeOf,
+  pointAt,
+  scaleToFit,
+  stitchesLegible,
+  toFabric,
+  toSheet,
+  windowIn,
+  type Box,
+  type Drawing,
+  type DrawOptions,
+  type Layout,
+  type Place,
+  type Window,
+} from '../renderer';
+import type { MeasuredPiece } from '../pickup';
+import type { Workbench } from './workbench.svelte';
+
+/** Pixels to one mm of the sheet: a little more than true size, since a screen stands farther away than paper. */
+export const SHEET_PX = 4.6;
+
+/** Below this width, mm, rulers would take more room than they are worth. */
+const ROOM_FOR_RULERS = 130;
+/** How much nearer to the middle one press brings what is zoomed about. */
+const PULL = 0.5;
+/** Room at the foot of the view for its buttons, mm. */
+const FOOT = 9;
+/** Room round the picked edges for numbers and markers, mm. */
+const AROUND = 14;
+/** How far from an edge a pointer still means it, mm. */
+const REACH = 3.4;
+/** How far from an opening a pointer still means it, mm. */
+const REACH_POINT = 2;
+/** Stitches are built in blocks of this part of the view, so that a small move builds nothing. */
+const BLOCK = 0.5;
+
+/** What the drawing shows of itself: fitted to a piece or to all, or left where the hand put it. */
+type Fitted = 'whole' | 'edges' | null;
+
+/** The drawing on the page with the part of it that is in view. All lengths are sheet mm. */
+export class Sheet {
+  readonly #bench: Workbench;
+  #size: Size = $state.raw({ width: 0, height: 0 });
+  #view: Viewport = $state.raw({ scale: 0.3, left: 0, top: 0 });
+  /** The one piece that is drawn; null for all. */
+  #alone: string | null = $state(null);
+  #fitted: Fitted = 'whole';
+  #wantsRulers = $state(true);
+  #made: { readonly from: readonly unknown[]; readonly drawing: Drawing } | null = null;
+
+  constructor(bench: Workbench) {
+    this.#bench = bench;
+  }
+
+  readonly #pieces: readonly MeasuredPiece[] = $derived.by(() => {
+    const { plan, pickup } = this.#bench;
+    return chosenPieces(plan, pickup, undefined);
+  });
+
+  readonly #drawn: readonly MeasuredPiece[] = $derived.by(() => {
+    const alone = this.#pieces.filter(({ piece }) => piece.id === this.#alone);
+    return alone.length > 0 ? alone : this.#pieces;
+  });
+
+  readonly #rulers: boolean = $derived(this.#wantsRulers && this.#size.width >= ROOM_FOR_RULERS);
+
+  readonly #layout: Layout = $derived.by(() => this.#layoutAt(this.#view.scale));
+
+  readonly #detail: 'shape' | 'stitches' = $derived.by(() => {
+    const gauges = this.#drawn.map(({ piece }) => piece.gauge ?? { stitches: 25, rows: 33, over: 100 });
+    return gauges.every((gauge) => stitchesLegible(this.#view.scale, gauge)) ? 'stitches' : 'shape';
+  });
+
+  /** The part of the sheet for which stitches are built, as text, so that it compares. */
+  readonly #block: string = $derived.by(() => {
+    if (this.#detail === 'shape') return '';
+    const step = { x: this.#size.width * BLOCK, y: this.#size.height * BLOCK };
+    const from = (value: number, one: number) => (Math.floor(value / one) - 1) * one;
+    const box: Box = {
+      x: from(this.#view.left, step.x),
+      y: from(this.#view.top, step.y),
+      width: this.#size.width + 3 * step.x,
+      height: this.#size.height + 3 * step.y,
+    };
+    return JSON.stringify(box);
+  });
+
+  /** The drawing at the scale of the view. It is the same object until something of it changes. */
+  readonly drawing: Drawing = $derived.by(() => {
+    const { plan, pickupIndex, pickup, design } = this.#bench;
+    const scale = this.#view.scale;
+    const from = [
+      pickup,
+      plan.design.hand,
+      design.units,
+      scale,
+      this.#detail,
+      this.#block,
+      this.#rulers,
+      ...this.#drawn.flatMap(({ piece, edges }) => [piece, edges]),
+    ];
+    if (this.#made && sameItems(this.#made.from, from)) return this.#made.drawing;
+    const drawing = drawDiagram(plan, { ...this.#options(pickupIndex), scale, ...this.#windows() });
+    this.#made = { from, drawing };
+    return drawing;
+  });
+
+  get view(): Viewport {
+    return this.#view;
+  }
+
+  get size(): Size {
+    return this.#size;
+  }
+
+  get detail(): 'shape' | 'stitches' {
+    return this.#detail;
+  }
+
+  /** The pieces of the pick-up, drawn or not. */
+  get pieces(): readonly MeasuredPiece[] {
+    return this.#pieces;
+  }
+
+  /** The one piece that is drawn; null where all are. */
+  get alone(): string | null {
+    return this.#drawn.length < this.#pieces.length ? this.#alone : null;
+  }
+
+  get rulers(): boolean {
+    return this.#wantsRulers;
+  }
+
+  set rulers(on: boolean) {
+    this.#wantsRulers = on;
+    this.#refit();
+  }
+
+  resize(size: Size): void {
+    const before = this.#size;
+    this.#size = size;
+    if (before.width === 0 || this.#fitted) this.#refit();
+    else this.#view = panned(this.#view, (size.width - before.width) / 2, (size.height - before.height) / 2);
+  }
+
+  /** The first sight of a design: the piece where the pick-up begins. */
+  openView(): void {
+    untrack(() => {
+      this.showPiece(this.#bench.pickup?.edges[0]?.stretch.piece ?? null);
+    });
+  }
+
+  /** All that is drawn. */
+  fit(): void {
+    this.#fitted = 'whole';
+    this.#refit();
+  }
+
+  /** Draws one piece alone, or all of them, as large as they fit. */
+  showPiece(piece: string | null): void {
+    this.#alone = piece;
+    this.fit();
+  }
+
+  /** The picked edges of the piece where the pick-up begins, as large as they will go. */
+  fitEdges(): void {
+    const drawn = this.#alone ?? this.#bench.pickup?.edges[0]?.stretch.piece ?? null;
+    this.#alone = drawn;
+    this.#fitted = 'edges';
+    this.#refit();
+  }
+
+  pan(dx: number, dy: number): void {
+    this.#fitted = null;
+    this.#view = this.#within(panned(this.#view, dx, dy));
+  }
+
+  /** Zooms about a spot of the view, which stays where it is; the middle if none is given. */
+  zoom(factor: number, at: Spot = [this.#size.width / 2, this.#size.height / 2]): void {
+    const { scale, left, top } = this.#view;
+    const next = zoomed(scale, factor);
+    const spot: Spot = [left + at[0], top + at[1]];
+    const from = nearest(this.#layout.places, spot);
+    if (next === scale || !from) return;
+    const to = this.#layoutAt(next).places.find(({ piece }) => piece === from.piece)!;
+    this.#fitted = null;
+    this.#view = this.#within(keptUnder(this.#view, next, spot, toSheet(to, ...toFabric(from, ...spot))));
+  }
+
+  /** Zooms by a key or a button: about the picked edge nearest to the middle, which comes nearer to it. */
+  zoomTowards(factor: number): void {
+    const { left, top } = this.#view;
+    const middle: Spot = [this.#size.width / 2, this.#size.height / 2];
+    const away = ([x, y]: Spot) => Math.hypot(x - middle[0], y - middle[1]);
+    const spots = this.drawing.points.map(({ x, y }): Spot => [x - left, y - top]);
+    const near = spots.sort((a, b) => away(a) - away(b))[0];
+    if (!near || factor < 1 || away(near) > away([0, 0])) {
+      this.zoom(factor);
+      return;
+    }
+    this.zoom(factor, near);
+    this.pan(PULL * (middle[0] - near[0]), PULL * (middle[1] - near[1]));
+  }
+
+  /** The edge under a spot of the view. */
+  edgeUnder([x, y]: Spot): EdgeRef | null {
+    const found = edgeAt(this.drawing, [x + this.#view.left, y + this.#view.top], REACH);
+    return found && { piece: found.piece, edge: found.edge };
+  }
+
+  /** Index of the opening of the pick-up under a spot of the view. */
+  pointUnder([x, y]: Spot): number | null {
+    return pointAt(this.drawing, [x + this.#view.left, y + this.#view.top], REACH_POINT)?.point ?? null;
+  }
+
+  /** Where an opening of the pick-up is drawn on the sheet; null where it is not. */
+  spotOf(point: number): Spot | null {
+    const trace = this.drawing.points.find((one) => one.point === point);
+    return trace ? [trace.x, trace.y] : null;
+  }
+
+  /** The line of an edge on the sheet, x0, y0, x1, y1 …; null where it is not drawn. */
+  lineOf({ piece, edge }: EdgeRef): readonly number[] | null {
+    return this.drawing.edges.find((trace) => trace.piece === piece && trace.edge === edge)?.line ?? null;
+  }
+
+  /** Moves the view, if need be, so that an edge lies in it. */
+  show({ piece, edge }: EdgeRef): void {
+    const box = placeOf(this.drawing, piece, edge);
+    if (!box) {
+      // It lies on a piece that is not drawn just now.
+      if (this.#pieces.some((one) => one.piece.id === piece)) this.showPiece(piece);
+      return;
+    }
+    const { left, top } = this.#view;
+    const { width, height } = this.#size;
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+    const inside = x >= left && x <= left + width && y >= top && y <= top + height;
+    if (!inside) this.pan(left + width / 2 - x, top + height / 2 - y);
+  }
+
+  #refit(): void {
+    if (this.#size.width === 0 || this.#fitted === null) return;
+    if (this.#fitted === 'edges') {
+      this.#refitEdges();
+      return;
+    }
+    const { plan, pickupIndex } = this.#bench;
+    const room = { width: this.#size.width, height: this.#size.height - FOOT };
+    const fitting = scaleToFit(plan, this.#options(pickupIndex), room);
+    const scale = Math.min(SCALE.most, Math.max(SCALE.least, fitting));
+    this.#view = centred(scale, this.#layoutAt(scale), room);
+  }
+
+  #refitEdges(): void {
+    const first = this.#drawn[0]?.piece.id;
+    const edges = this.#bench.pickup?.edges.filter((edge) => edge.stretch.piece === first) ?? [];
+    const place = this.#layout.places.find((one) => one.piece === first);
+    if (!place || edges.length === 0) return;
+    const bounds = boundsOfAll(edges.flatMap(({ measured }) => measured.line));
+    const scale = zoomed(
+      Math.min(
+        (this.#size.width - 2 * AROUND) / Math.max(bounds.maxX - bounds.minX, 1),
+        (this.#size.height - 2 * AROUND) / Math.max(bounds.maxY - bounds.minY, 1),
+      ),
+      1,
+    );
+    const now = this.#layoutAt(scale).places.find((one) => one.piece === first)!;
+    const [x, y] = toSheet(now, (bounds.minX + bounds.maxX) / 2, (bounds.minY + bounds.maxY) / 2);
+    this.#view = { scale, left: x - this.#size.width / 2, top: y - this.#size.height / 2 };
+  }
+
+  #layoutAt(scale: number): Layout {
+    return layOut(this.#drawn, { scale, rulers: this.#rulers, dimensions: this.#rulers });
+  }
+
+  #options(pickup: number | null): Omit<DrawOptions, 'scale'> {
+    return {
+      pickup,
+      pieces: this.#drawn.map(({ piece }) => piece.id),
+      detail: this.#detail,
+      words: { units: this.#bench.design.units },
+      rulers: this.#rulers,
+      dimensions: this.#rulers,
+      fabric: 'pattern',
+    };
+  }
+
+  #windows(): { windows?: Readonly<Record<string, Window>> } {
+    if (this.#block === '') return {};
+    const box = JSON.parse(this.#block) as Box;
+    return { windows: Object.fromEntries(this.#layout.places.map((place) => [place.piece, windowIn(place, box)])) };
+  }
+
+  /** The view with at least a corner of the sheet in it: a drawing can't be lost. */
+  #within(view: Viewport): Viewport {
+    const { width, height } = this.#layoutAt(view.scale);
+    const keep = { x: Math.min(this.#size.width, width) / 3, y: Math.min(this.#size.height, height) / 3 };
+    return {
+      scale: view.scale,
+      left: Math.min(width - keep.x, Math.max(keep.x - this.#size.width, view.left)),
+      top: Math.min(height - keep.y, Math.max(keep.y - this.#size.height, view.top)),
+    };
+  }
+}
+
+function nearest(places: readonly Place[], [x, y]: Spot): Place | undefined {
+  const away = ({ box }: Place) =>
+    Math.hypot(Math.max(box.x - x, 0, x - box.x - box.width), Math.max(box.y - y, 0, y - box.y - box.height));
+  return [...places].sort((a, b) => away(a) - away(b))[0];
+}
+
+function sameItems(a: readonly unknown[], b: readonly unknown[]): boolean {
+  return a.length === b.length && a.every((item, i) => item === b[i]);
+}

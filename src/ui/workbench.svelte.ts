@@ -1,0 +1,189 @@
+import { changed, redo, startHistory, step, undo, type Change, type History } from '../editor';
+import { DesignError, type Design, type EdgeRef, type Notice } from '../piece';
+import { planDesign, PlanError, type DesignPlan, type PickupPlan } from '../pickup';
+import { planned, planProblemText, SAID, voiceOf, type Voice } from '../text';
+
+/** The plan on screen: made of the present design, or the last good one with the reason why there is no newer. */
+export interface Shown {
+  readonly plan: DesignPlan;
+  readonly trouble: string | null;
+}
+
+/** What one press did: something, or nothing for a reason told in a sentence. */
+export type Outcome = { readonly ok: true } | { readonly ok: false; readonly why: string };
+
+/** A design, and which opening of a file or sample it comes from. */
+export interface Work {
+  readonly design: Design;
+  readonly origin: string;
+}
+
+const DONE: Outcome = { ok: true };
+
+/** What is wrong with a design, in a sentence; null where nothing is. */
+type Judge = (design: Design) => string | null;
+
+/** Judges a changed design as strictly as a file. */
+let judge: Judge = () => null;
+
+/**
+ * Fetches the judge and its words, which no first drawing needs. Until it is there, moments after the start, fields keep
+ * to their own bounds, and nothing that can break an outline is in reach.
+ */
+export async function loadJudge(): Promise<void> {
+  const [{ checkDesign }, { problemSentence }] = await Promise.all([
+    import('../piece/checkDesign'),
+    import('../text/problems'),
+  ]);
+  judge = (design) => {
+    try {
+      checkDesign(design);
+      return null;
+    } catch (error) {
+      if (error instanceof DesignError) return problemSentence(error.problem);
+      throw error;
+    }
+  };
+}
+
+/**
+ * The one place that holds a design, its history and its plan. Panels read from it and send it changes; only `change`
+ * alters the design, each time as one step of history.
+ */
+export class Workbench {
+  #history: History<Work>;
+  #shown: Shown;
+  #pickup = $state(0);
+  /** The edge under the pointer or the focus. */
+  hovered: EdgeRef | null = $state.raw(null);
+  /** The edge that was chosen by a tap or a key, and stays so. */
+  selected: EdgeRef | null = $state.raw(null);
+  /** What a screen reader is told. */
+  announcement = $state('');
+  /** What there is to know of the file that was opened. */
+  notices: readonly Notice[] = $state.raw([]);
+
+  readonly voice: Voice = $derived.by(() => voiceOf(this.design));
+
+  constructor(design: Design, origin: string) {
+    this.#history = $state.raw(startHistory({ design, origin }));
+    this.#shown = $state.raw({ plan: planDesign(design), trouble: null });
+  }
+
+  get design(): Design {
+    return this.#history.present.design;
+  }
+
+  /** Changes when another design is put on the bench, and back when that is undone. */
+  get origin(): string {
+    return this.#history.present.origin;
+  }
+
+  get plan(): DesignPlan {
+    return this.#shown.plan;
+  }
+
+  /** Why the plan on screen is not that of the present design, or null. */
+  get trouble(): string | null {
+    return this.#shown.trouble;
+  }
+
+  /** Index of the pick-up that is shown; null in a design without any. */
+  get pickupIndex(): number | null {
+    const count = this.plan.pickups.length;
+    return count === 0 ? null : Math.min(this.#pickup, count - 1);
+  }
+
+  get pickup(): PickupPlan | null {
+    return this.pickupIndex === null ? null : this.plan.pickups[this.pickupIndex]!;
+  }
+
+  get lit(): EdgeRef | null {
+    return this.hovered ?? this.selected;
+  }
+
+  get canUndo(): boolean {
+    return this.#history.past.length > 0;
+  }
+
+  get canRedo(): boolean {
+    return this.#history.future.length > 0;
+  }
+
+  /** Number of steps that can be undone. */
+  get steps(): number {
+    return this.#history.past.length;
+  }
+
+  showPickup(index: number): void {
+    this.#pickup = index;
+    this.hovered = null;
+    this.selected = null;
+    this.#tell();
+  }
+
+  select(edge: EdgeRef | null): void {
+    this.selected = edge;
+  }
+
+  /** Makes one change, one step of history. A change that makes no valid design is refused and leaves all as it was. */
+  change(change: Change): Outcome {
+    const next = changed(this.design, change);
+    if (next === this.design) return DONE;
+    const why = judge(next);
+    if (why !== null) return { ok: false, why };
+    this.#settle(step(this.#history, { design: next, origin: this.origin }));
+    this.#tell();
+    return DONE;
+  }
+
+  undo(): void {
+    const could = this.canUndo;
+    this.#settle(undo(this.#history));
+    this.#tell(could ? SAID.undone : SAID.nothingToUndo);
+  }
+
+  redo(): void {
+    const could = this.canRedo;
+    this.#settle(redo(this.#history));
+    this.#tell(could ? SAID.redone : SAID.nothingToRedo);
+  }
+
+  /** Puts another design on the bench, as one step: what was there comes back with undo. */
+  open(design: Design, origin: string, notices: readonly Notice[] = []): Outcome {
+    try {
+      const plan = planDesign(design);
+      this.#history = step(this.#history, { design, origin });
+      this.#shown = { plan, trouble: null };
+    } catch (error) {
+      return refused(error);
+    }
+    this.#pickup = 0;
+    this.hovered = null;
+    this.selected = null;
+    this.notices = notices;
+    return DONE;
+  }
+
+  /** Shows the plan of the present design; where none can be made the last good one stays, with the reason. */
+  #settle(history: History<Work>): void {
+    if (history.present.origin !== this.origin) this.notices = [];
+    this.#history = history;
+    try {
+      this.#shown = { plan: planDesign(history.present.design), trouble: null };
+    } catch (error) {
+      this.#shown = { plan: this.#shown.plan, trouble: refused(error).why };
+    }
+  }
+
+  #tell(first = ''): void {
+    const now = this.trouble ?? (this.pickup ? planned(this.pickup) : '');
+    this.announcement = [first, now].filter((part) => part !== '').join(' ');
+  }
+}
+
+/** Why no plan can be made, in a sentence. Anything else that was thrown is a fault and goes on. */
+export function refused(error: unknown): { readonly ok: false; readonly why: string } {
+  if (error instanceof PlanError) return { ok: false, why: planProblemText(error.problem) };
+  throw error;
+}

@@ -1,0 +1,81 @@
+import { expect, test, type Page } from '@playwright/test';
+import axe from 'axe-core';
+import { openPage } from './page';
+
+/** What axe finds wrong with the page as it stands. */
+async function faultsIn(page: Page): Promise<string[]> {
+  await page.addScriptTag({ content: axe.source });
+  return page.evaluate(async () => {
+    const inPage = window as unknown as { axe: typeof axe };
+    const { violations } = await inPage.axe.run(document, {
+      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+    });
+    return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`));
+  });
+}
+
+async function openAll(page: Page): Promise<void> {
+  await page.locator('details').evaluateAll((all) => all.forEach((one) => one.setAttribute('open', '')));
+}
+
+for (const colorScheme of ['light', 'dark'] as const) {
+  for (const width of [390, 1280]) {
+    test(`axe finds nothing wrong in ${colorScheme} at ${width} px, with everything open`, async ({ page }) => {
+      await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+      await page.setViewportSize({ width, height: 844 });
+      await openPage(page);
+      await openAll(page);
+      expect(await faultsIn(page)).toEqual([]);
+    });
+  }
+}
+
+test('axe would find a fault', async ({ page }) => {
+  await openPage(page);
+  await page.evaluate(() => document.body.append(document.createElement('button')));
+  expect(await faultsIn(page)).not.toEqual([]);
+});
+
+for (const [what, press] of [
+  ['the list of keys', 'Keys'],
+  ['the settings', 'Settings'],
+  ['the designs', 'Designs'],
+] as const) {
+  test(`axe finds nothing wrong with ${what} open`, async ({ page }) => {
+    await page.emulateMedia({ reducedMotion: 'reduce' });
+    await openPage(page);
+    await page.getByRole('button', { name: press }).click();
+    expect(await faultsIn(page)).toEqual([]);
+  });
+}
+
+test('everything can be reached by the Tab key, and the focus can be seen', async ({ page }) => {
+  await openPage(page);
+  const reached = new Set<string>();
+  for (let i = 0; i < 40; i++) {
+    await page.keyboard.press('Tab');
+    const at = await page.evaluate(() => {
+      const element = document.activeElement as HTMLElement;
+      const { outlineStyle, outlineWidth } = getComputedStyle(element);
+      const seen = outlineStyle !== 'none' && outlineWidth !== '0px';
+      return { name: element.getAttribute('aria-label') ?? element.textContent.trim(), seen, tag: element.tagName };
+    });
+    if (at.tag === 'BODY') continue;
+    expect(at.seen, at.name).toBe(true);
+    reached.add(at.name);
+  }
+  for (const name of ['Open', 'Save', 'Settings', 'Keys', 'Fit', 'Picked edges']) {
+    expect([...reached], name).toContainEqual(expect.stringContaining(name));
+  }
+});
+
+test('in forced colours the drawing and the count are still there', async ({ page }) => {
+  await page.emulateMedia({ forcedColors: 'active' });
+  await openPage(page);
+  const colours = await page
+    .getByRole('application')
+    .locator('g.edge path.outline')
+    .first()
+    .evaluate((path) => [getComputedStyle(path).stroke, getComputedStyle(document.body).backgroundColor]);
+  expect(colours[0]).not.toBe(colours[1]);
+});
