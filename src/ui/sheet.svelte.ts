@@ -18,10 +18,10 @@ import {
   type Drawing,
   type DrawOptions,
   type Layout,
-  type Place,
   type Window,
 } from '../renderer';
 import type { MeasuredPiece } from '../pickup';
+import { nearestPlace } from './nearestPlace';
 import type { Workbench } from './workbench.svelte';
 
 /** Pixels to one mm of the sheet: a little more than true size, since a screen stands farther away than paper. */
@@ -188,7 +188,7 @@ export class Sheet {
     const { scale, left, top } = this.#view;
     const next = zoomed(scale, factor);
     const spot: Spot = [left + at[0], top + at[1]];
-    const from = nearest(this.#layout.places, spot);
+    const from = nearestPlace(this.#layout.places, spot);
     if (next === scale || !from) return;
     const to = this.#layoutAt(next).places.find(({ piece }) => piece === from.piece)!;
     this.#fitted = null;
@@ -310,12 +310,6 @@ export class Sheet {
       top: Math.min(height - keep.y, Math.max(keep.y - this.#size.height, view.top)),
     };
   }
-}
-
-function nearest(places: readonly Place[], [x, y]: Spot): Place | undefined {
-  const away = ({ box }: Place) =>
-    Math.hypot(Math.max(box.x - x, 0, x - box.x - box.width), Math.max(box.y - y, 0, y - box.y - box.height));
-  return [...places].sort((a, b) => away(a) - away(b))[0];
 }
 
 function sameItems(a: readonly unknown[], b: readonly unknown[]): boolean {
