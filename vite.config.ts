@@ -4,6 +4,7 @@ import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { svelteTesting } from '@testing-library/svelte/vite';
 import { runnerImport, type Plugin } from 'vite';
 import { defineConfig, type ViteUserConfig } from 'vitest/config';
+import type * as Reader from './src/piece/read';
 
 const at = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
 
@@ -23,7 +24,7 @@ const firstSample: Plugin = {
     if (id !== `\0${FIRST_SAMPLE}`) return null;
     const file = at('./static/samples/pullover.edgewise.json');
     this.addWatchFile(file);
-    const { module } = await runnerImport<typeof import('./src/piece/read')>(at('./src/piece/read.ts'));
+    const { module } = await runnerImport<typeof Reader>(at('./src/piece/read.ts'));
     const { design } = module.readDesign(readFileSync(file, 'utf8'));
     return `export default ${JSON.stringify(design)};`;
   },
