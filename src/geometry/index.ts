@@ -1,3 +1,4 @@
+export { arcOf, type Arc } from './arc';
 export { signedArea } from './area';
 export { chainJoinLength, chainLength, chainPointAt, cornerAngle, type Chain, type ChainPlace } from './chain';
 export { findCrossing, type Crossing } from './crossing';
@@ -25,4 +26,4 @@ export {
   type Segment,
 } from './segment';
 export { nearly, RELATIVE_TOLERANCE } from './tolerance';
-export { turningOf, turningTo } from './turning';
+export { turningAlong, turningOf, turningTo } from './turning';

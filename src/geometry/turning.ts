@@ -30,14 +30,35 @@ export function turningOf(seg: Segment): number {
  * exactly if it passes the direction opposite to its first: there cross(q(a), q(t)) / (t - a), linear in t, is 0.
  */
 export function turningTo(seg: Segment, t: number): number {
-  const end = Math.min(1, Math.max(0, t));
-  if (seg.kind === 'line' || isStraight(seg) || !(end > 0)) return 0;
+  return turningAlong(seg)(Math.min(1, Math.max(0, t)));
+}
+
+const kept = new WeakMap<Cubic, (t: number) => number>();
+
+/** `turningTo` for many places on one segment: from t, 0 to 1, to radians. Cut into its pieces once for each object. */
+export function turningAlong(seg: Segment): (t: number) => number {
+  if (seg.kind === 'line') return () => 0;
+  const known = kept.get(seg);
+  if (known) return known;
+  const made = isStraight(seg) ? () => 0 : sweepsOf(seg);
+  kept.set(seg, made);
+  return made;
+}
+
+function sweepsOf(seg: Cubic): (t: number) => number {
   const cusp = cuspOf(seg);
-  const cuts = cusp === null ? bends(seg) : [cusp];
-  const stops = [0, ...cuts.filter((at) => at < end - END_SLACK), end];
-  let sum = 0;
-  for (let i = 1; i < stops.length; i++) sum += sweep(seg, stops[i - 1]!, stops[i]!, cusp);
-  return sum;
+  const stops = [0, ...(cusp === null ? bends(seg) : [cusp]), 1];
+  const before = [0];
+  const sweeps = stops.slice(0, -1).map((from, i) => {
+    const sweep = sweepFrom(seg, from, stops[i + 1]!, cusp);
+    before.push(before[i]! + sweep(stops[i + 1]!));
+    return sweep;
+  });
+  return (t) => {
+    let i = sweeps.length - 1;
+    while (i > 0 && !(stops[i]! < t - END_SLACK)) i -= 1;
+    return t > 0 ? before[i]! + sweeps[i]!(t) : 0;
+  };
 }
 
 /** The interior parameters at which a curve changes from bending one way to bending the other, ascending. */
@@ -62,21 +83,26 @@ function bendOf({ from, c1, c2, to }: Cubic): { a: number; b: number; c: number 
   return { a: 18 * cross(q, p), b: 18 * cross(r, p), c: 18 * cross(r, q) };
 }
 
-/** The angle swept from a to b, between which the curve bends one way and its derivative vanishes nowhere. */
-function sweep(seg: Cubic, a: number, b: number, cusp: number | null): number {
+/** The angle swept from a to any t up to b, between which the curve bends one way and its derivative vanishes nowhere. */
+function sweepFrom(seg: Cubic, a: number, b: number, cusp: number | null): (t: number) => number {
   const first = a === cusp ? secondDerivativeAt(seg, a) : unitTangentAt(seg, a);
-  const endsInCusp = cusp !== null && Math.abs(b - cusp) <= END_SLACK;
-  const last = endsInCusp ? scale(secondDerivativeAt(seg, cusp), -1) : unitTangentAt(seg, b);
-  const apart = Math.atan2(Math.abs(cross(first, last)), dot(first, last));
   const bend = bendOf(seg);
   const middle = (a + b) / 2;
   const way = Math.sign((bend.a * middle + bend.b) * middle + bend.c);
-  return way * (passesOpposite(seg, a, b, first) ? 2 * Math.PI - apart : apart);
+  const opposite = oppositeAfter(seg, a, b, first);
+  const slow = CUSP * sizeOf(seg);
+  return (t) => {
+    let last = derivativeAt(seg, t);
+    if (cusp !== null && Math.abs(t - cusp) <= END_SLACK) last = scale(secondDerivativeAt(seg, cusp), -1);
+    else if (norm(last) <= slow) last = unitTangentAt(seg, t);
+    const apart = Math.atan2(Math.abs(cross(first, last)), dot(first, last));
+    return way * (opposite < t ? 2 * Math.PI - apart : apart);
+  };
 }
 
-/** Whether the derivative points against `first`, its direction at a, somewhere between a and b. */
-function passesOpposite(seg: Cubic, a: number, b: number, first: Point): boolean {
+/** Where after a the derivative points against `first`, its direction at a; infinite where it doesn't before b. */
+function oppositeAfter(seg: Cubic, a: number, b: number, first: Point): number {
   const third = subtract(secondDerivativeAt(seg, 1), secondDerivativeAt(seg, 0));
   const at = a - (2 * cross(first, secondDerivativeAt(seg, a))) / cross(first, third);
-  return at > a && at < b && dot(first, derivativeAt(seg, at)) < 0;
+  return at > a && at < b && dot(first, derivativeAt(seg, at)) < 0 ? at : Infinity;
 }

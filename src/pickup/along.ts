@@ -1,11 +1,10 @@
 import {
+  arcOf,
   chainJoinLength,
   cornerJoin,
-  joinLengthOf,
-  joinLengthTo,
   lengthOf,
-  lengthTo,
   parameterAt,
+  turningAlong,
   turnsInY,
   unitTangentAt,
   type Cubic,
@@ -21,9 +20,17 @@ export interface Along {
   readonly joinAt: Mm;
 }
 
+/** Lists of such distances, place by place. */
+export interface AlongLists {
+  readonly edgeAt: Mm[];
+  readonly joinAt: Mm[];
+}
+
 /** Tells how far along an edge a height on it lies. */
 export interface AlongLine {
   readonly joinMm: Mm;
+  /** Puts the distances at height `y` in rows, inside the worked step of this index, on the end of the lists. */
+  put(to: AlongLists, step: number, y: number): void;
   /** At height `y` in rows, inside the worked step of this index. */
   at(step: number, y: number): Along;
   /** Where the stretch begins and ends that lies between two turns and holds this worked step. */
@@ -45,23 +52,26 @@ export function alongLine(edge: MeasuredEdge, cell: { readonly width: Mm; readon
 
 function onCurve(edge: MeasuredEdge, curve: Cubic, height: Mm, inset: Mm): AlongLine {
   const cuts = [0, ...turnsInY(curve), 1];
-  const whole = lengthOf(curve);
-  const stretch = (step: number): [number, number] => {
-    const climb = edge.worked[step]?.climb ?? 0;
-    return [cuts[climb] ?? 0, cuts[climb + 1] ?? 1];
+  const { length, lengthTo } = arcOf(curve);
+  const turningTo = turningAlong(curve);
+  const at = (t: number): Along => {
+    const edgeAt = lengthTo(t);
+    return { edgeAt, joinAt: edgeAt - inset * turningTo(t) };
   };
-  const at = (t: number): Along => ({ edgeAt: lengthTo(curve, t), joinAt: joinLengthTo(curve, t, inset) });
+  const start = (step: number): number => cuts[edge.worked[step]?.climb ?? 0] ?? 0;
+  const stop = (step: number): number => cuts[(edge.worked[step]?.climb ?? 0) + 1] ?? 1;
+  const parameter = (step: number, y: number) => parameterAtHeight(curve, y * height, start(step), stop(step));
   return {
-    joinMm: joinLengthOf(curve, inset),
-    at(step, y) {
-      const [t0, t1] = stretch(step);
-      return at(parameterAtHeight(curve, y * height, t0, t1));
+    joinMm: at(1).joinAt,
+    put(to, step, y) {
+      const t = parameter(step, y);
+      const edgeAt = lengthTo(t);
+      to.edgeAt.push(edgeAt);
+      to.joinAt.push(edgeAt - inset * turningTo(t));
     },
-    ends(step) {
-      const [t0, t1] = stretch(step);
-      return [at(t0), at(t1)];
-    },
-    atDistance: (edgeAt) => at(parameterAt(curve, Math.min(Math.max(edgeAt, 0), whole))),
+    at: (step, y) => at(parameter(step, y)),
+    ends: (step) => [at(start(step)), at(stop(step))],
+    atDistance: (edgeAt) => at(parameterAt(curve, Math.min(Math.max(edgeAt, 0), length))),
   };
 }
 
@@ -84,22 +94,25 @@ function onSteps(line: readonly Segment[], height: Mm, inset: Mm): AlongLine {
     edgeAt += length;
     joinAt += span;
   });
+  // A straight slope is one line under all its steps; a stepped edge has a line a step.
   const single = lines.length === 1;
-  const along = (i: number, fraction: number): Along => {
-    const start = starts[i] ?? { edgeAt: 0, joinAt: 0 };
-    const span = spans[i] ?? { edgeAt: 0, joinAt: 0 };
-    return { edgeAt: start.edgeAt + fraction * span.edgeAt, joinAt: start.joinAt + fraction * span.joinAt };
+  const along = (i: number, fraction: number): Along => ({
+    edgeAt: starts[i]!.edgeAt + fraction * spans[i]!.edgeAt,
+    joinAt: starts[i]!.joinAt + fraction * spans[i]!.joinAt,
+  });
+  const fractionAt = (i: number, y: number): number => {
+    const { from, to } = lines[i]!;
+    return to.y === from.y ? 0.5 : (y * height - from.y) / (to.y - from.y);
   };
   return {
     joinMm: chainJoinLength(line, inset),
-    at(step, y) {
-      // A straight slope is one line under all its steps; a stepped edge has a line a step.
+    put(to, step, y) {
       const i = single ? 0 : step;
-      const segment = lines[i];
-      if (!segment) return { edgeAt, joinAt };
-      const rise = segment.to.y - segment.from.y;
-      return along(i, rise === 0 ? 0.5 : (y * height - segment.from.y) / rise);
+      const fraction = fractionAt(i, y);
+      to.edgeAt.push(starts[i]!.edgeAt + fraction * spans[i]!.edgeAt);
+      to.joinAt.push(starts[i]!.joinAt + fraction * spans[i]!.joinAt);
     },
+    at: (step, y) => along(single ? 0 : step, fractionAt(single ? 0 : step, y)),
     ends: (step) => [along(single ? 0 : step, 0), along(single ? 0 : step, 1)],
     atDistance(distance) {
       let i = lines.length - 1;

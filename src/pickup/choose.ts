@@ -35,69 +35,73 @@ function nearestToEven(at: readonly number[], picks: number): number[] {
   const last = at.length - 1;
   const start = at[0] ?? 0;
   const step = ((at[last] ?? 0) - start) / (picks - 1);
-  const targets = Array.from({ length: picks }, (_, j) => start + j * step);
   // Choices as good as each other up to the error of their arithmetic are a tie, wherever on the grid the edge lies.
   const tie = EQUAL * step * step;
-  const { low, high } = bands(at, targets);
-  const best: Float64Array[] = [];
-  const from: Int32Array[] = [];
+  const { low, high } = bands(at, start, step, picks);
+  /** Where in `from` the band of each target begins. */
+  const bandAt = new Int32Array(picks + 1);
+  let widest = 0;
   for (let j = 0; j < picks; j++) {
-    const lo = low[j] ?? 0;
-    const width = (high[j] ?? 0) - lo + 1;
-    const costs = new Float64Array(width);
-    const origin = new Int32Array(width);
-    const before = best[j - 1];
-    const beforeLow = low[j - 1] ?? 0;
+    const width = high[j]! - low[j]! + 1;
+    bandAt[j + 1] = bandAt[j]! + width;
+    widest = Math.max(widest, width);
+  }
+  const from = new Int32Array(bandAt[picks]!);
+  let [costs, before] = [new Float64Array(widest), new Float64Array(widest)];
+  for (let j = 0; j < picks; j++) {
+    [costs, before] = [before, costs];
+    const target = start + j * step;
+    const beforeLow = j > 0 ? low[j - 1]! : 0;
+    const beforeWidth = j > 0 ? bandAt[j]! - bandAt[j - 1]! : 0;
     let reached = -1;
-    let cheapest = Infinity;
+    let cheapest = j > 0 ? Infinity : 0;
     let cheapestAt = -1;
-    for (let k = 0; k < width; k++) {
-      const i = lo + k;
-      if (before) {
-        while (reached + 1 < before.length && beforeLow + reached + 1 < i) {
-          reached += 1;
-          const cost = before[reached] ?? Infinity;
-          if (cost < cheapest - tie) {
-            cheapest = cost;
-            cheapestAt = reached;
-          }
+    for (let i = low[j]!; i <= high[j]!; i++) {
+      while (reached + 1 < beforeWidth && beforeLow + reached + 1 < i) {
+        reached += 1;
+        if (before[reached]! < cheapest - tie) {
+          cheapest = before[reached]!;
+          cheapestAt = reached;
         }
       }
-      const distance = (at[i] ?? 0) - (targets[j] ?? 0);
-      costs[k] = (before ? cheapest : 0) + distance * distance;
-      origin[k] = cheapestAt;
+      const distance = at[i]! - target;
+      costs[i - low[j]!] = cheapest + distance * distance;
+      from[bandAt[j]! + i - low[j]!] = cheapestAt;
     }
-    best.push(costs);
-    from.push(origin);
   }
   const chosen: number[] = [];
-  let k = (best[picks - 1]?.length ?? 1) - 1;
+  let k = high[picks - 1]! - low[picks - 1]!;
   for (let j = picks - 1; j >= 0; j--) {
-    chosen.push((low[j] ?? 0) + k);
-    k = from[j]?.[k] ?? 0;
+    chosen.push(low[j]! + k);
+    k = from[bandAt[j]! + k]!;
   }
   return chosen.reverse();
 }
 
 /** For each target the lowest and the highest place an optimal choice can use; the ends are fixed. */
-function bands(at: readonly number[], targets: readonly number[]): { low: number[]; high: number[] } {
-  const picks = targets.length;
+function bands(
+  at: readonly number[],
+  start: number,
+  step: number,
+  picks: number,
+): { readonly low: Int32Array; readonly high: Int32Array } {
   const last = at.length - 1;
-  const off = (i: number, j: number) => Math.abs((at[i] ?? 0) - (targets[j] ?? 0));
-  const tie = EQUAL * ((targets[1] ?? 0) - (targets[0] ?? 0));
+  const off = (i: number, j: number) => Math.abs(at[i]! - (start + j * step));
+  const tie = EQUAL * step;
+  const low = new Int32Array(picks);
+  const high = new Int32Array(picks);
   // Of equally near places (two may lie at one distance) the last bounds from above and the first from below.
-  const high: number[] = [];
-  for (let j = 0, i = 0; j < picks; j++) {
+  for (let j = 0, i = 0, least = 0; j < picks; j++) {
     while (i < last && off(i + 1, j) <= off(i, j) + tie) i += 1;
-    high.push(Math.max(i, (high[j - 1] ?? -1) + 1));
+    const most = Math.max(i, least);
+    least = most + 1;
+    high[j] = j === 0 ? 0 : Math.min(most, last - (picks - 1 - j));
   }
-  const low: number[] = Array.from({ length: picks }, () => 0);
-  for (let j = picks - 1, i = last; j >= 0; j--) {
+  for (let j = picks - 1, i = last, most = last; j >= 0; j--) {
     while (i > 0 && off(i - 1, j) <= off(i, j) + tie) i -= 1;
-    low[j] = Math.min(i, (low[j + 1] ?? at.length) - 1);
+    const least = Math.min(i, most);
+    most = least - 1;
+    low[j] = j === picks - 1 ? last : Math.max(least, j);
   }
-  return {
-    low: low.map((value, j) => (j === picks - 1 ? last : Math.max(value, j))),
-    high: high.map((value, j) => (j === 0 ? 0 : Math.min(value, last - (picks - 1 - j)))),
-  };
+  return { low, high };
 }

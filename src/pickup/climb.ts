@@ -1,7 +1,8 @@
 import type { MeasuredEdge, WorkedStep } from '../shaping';
 import type { Mm } from '../units';
 import type { Along, AlongLine } from './along';
-import type { EdgeOpening, NeedleChoice } from './openings';
+import type { NeedleChoice } from './openings';
+import { HOLE, noOpenings, PAIRS, pickOut, reverse, ROW, STITCH, type Openings, type OpeningSort } from './openingList';
 
 /** A run of worked steps that all climb or all fall, from the corner (x, y) where the outline enters it. */
 export interface Climb {
@@ -13,17 +14,28 @@ export interface Climb {
   readonly first: number;
 }
 
-/** A place found bottom up, before rows are paired into chains or ridges. */
-interface Place {
-  readonly what: 'stitch' | 'row' | 'hole';
-  readonly column: number;
-  readonly row: number;
+/** What all openings of an edge are found by. */
+export interface Ground {
+  readonly edge: MeasuredEdge;
+  readonly line: AlongLine;
+  readonly cell: { readonly width: Mm; readonly height: Mm };
+  readonly choice: NeedleChoice;
+}
+
+/** A worked step seen bottom up: its bound-off or cast-on stitches (the tread) and its rows (the riser). */
+interface Flight {
+  /** Among all worked steps of the edge. */
+  readonly index: number;
+  /** Its lower corner. */
   readonly x: number;
   readonly y: number;
-  readonly at: Along;
-  /** Of a row: a quarter of a row further up, and whether the stitches of a step lie between it and the row below. */
-  readonly after?: Along;
-  readonly footed?: boolean;
+  readonly across: number;
+  /** Stitches bound off or cast on together: 0 where there is but one, or none. */
+  readonly tread: number;
+  readonly rows: number;
+  readonly rowsFirst: boolean;
+  /** Stitches and rows of a step share its stretch of the line in proportion to their own lengths. */
+  readonly shared: { readonly low: Along; readonly high: Along } | null;
 }
 
 /** How far inside the edge line the needle goes into a chain stitch and into a garter bump, in stitches. */
@@ -36,22 +48,28 @@ const JUST_ABOVE = 0.25;
  * The openings of one climb, in the direction of the outline. They are found bottom up, as the piece was knitted: each
  * step has its bound-off or cast-on stitches first (the tread), then its rows (the riser).
  */
-export function climbOpenings(
-  climb: Climb,
-  edge: MeasuredEdge,
-  line: AlongLine,
-  cell: { readonly width: Mm; readonly height: Mm },
-  choice: NeedleChoice,
-): EdgeOpening[] {
-  if (climb.up === 0) return flatStep(climb, line);
-  const places = bottomUpPlaces(climb, edge, line, cell, choice);
-  const openings = edge.selvage === 'plain' ? places.map(plain) : paired(places, climb, edge, choice);
-  return climb.up > 0 ? openings : openings.reverse();
+export function climbOpenings(climb: Climb, ground: Ground): Openings {
+  if (climb.up === 0) return flatStep(climb, ground.line);
+  // On a climbing edge the fabric lies towards -x, on a falling one towards +x.
+  const inward = climb.up > 0 ? -1 : 1;
+  const flights = flightsOf(climb, ground);
+  const { selvage } = ground.edge;
+  const found = noOpenings();
+  const rows = selvage === 'plain' ? found : noOpenings();
+  flights.forEach((flight, k) => {
+    const { rowsFirst } = flight;
+    if (!rowsFirst) putTread(flight, flights, inward, ground, found);
+    const everyRow = isSingle(flight) && (isSingle(flights[k - 1]) || isSingle(flights[k + 1]));
+    putRows(flight, everyRow && ground.edge.line[0]?.kind === 'line', inward, ground, found, rows);
+    if (rowsFirst) putTread(flight, flights, inward, ground, found);
+  });
+  const openings = selvage === 'plain' ? found : paired(rows, found, PAIRS[selvage], flights, inward, ground);
+  return climb.up > 0 ? openings : reverse(openings);
 }
 
 /** Stitches that lie flat at a turn: bound off or cast on together, one opening each. */
-function flatStep({ steps, x, y, first }: Climb, line: AlongLine): EdgeOpening[] {
-  const openings: EdgeOpening[] = [];
+function flatStep({ steps, x, y, first }: Climb, line: AlongLine): Openings {
+  const openings = noOpenings();
   let column = x;
   const [start, stop] = line.ends(first);
   const all = steps.reduce((sum, step) => sum + Math.abs(step.across), 0);
@@ -59,149 +77,147 @@ function flatStep({ steps, x, y, first }: Climb, line: AlongLine): EdgeOpening[]
     const forwards = Math.sign(step.across);
     const row = forwards < 0 ? y - 1 : y;
     for (let i = 0; i < Math.abs(step.across); i++) {
-      const place = column + forwards * (i + 0.5);
-      openings.push({
-        kind: 'stitch',
-        second: false,
-        hole: false,
-        column: Math.floor(place),
-        row,
-        x: place,
-        y: row + 0.5,
-        ...between(start, stop, (openings.length + 0.5) / all),
-      });
+      putBetween(openings, start, stop, (openings.x.length + 0.5) / all);
+      put(openings, STITCH, row, column + forwards * (i + 0.5), row + 0.5);
     }
     column += step.across;
   });
   return openings;
 }
 
-function plain(place: Place): EdgeOpening {
-  return {
-    kind: place.what === 'row' ? 'row' : 'stitch',
-    second: place.what === 'hole',
-    hole: place.what === 'hole',
-    column: place.column,
-    row: place.row,
-    x: place.x,
-    y: place.y,
-    edgeAt: place.at.edgeAt,
-    joinAt: place.at.joinAt,
-  };
-}
-
-function bottomUpPlaces(
-  climb: Climb,
-  edge: MeasuredEdge,
-  line: AlongLine,
-  cell: { readonly width: Mm; readonly height: Mm },
-  { inset, stepHoles }: NeedleChoice,
-): Place[] {
-  const places: Place[] = [];
-  // On a climbing edge the fabric lies towards -x, on a falling one towards +x.
-  const inward = climb.up > 0 ? -1 : 1;
-  const bottomUp = climb.up > 0 ? climb.steps : [...climb.steps].reverse();
-  const end = climb.steps.reduce((sum, s) => ({ x: sum.x + s.across, y: sum.y + s.up }), { x: climb.x, y: climb.y });
-  let { x, y } = climb.up > 0 ? climb : end;
-  bottomUp.forEach((step, k) => {
-    const index = climb.first + (climb.up > 0 ? k : climb.steps.length - 1 - k);
-    const across = climb.up > 0 ? step.across : -step.across;
+function flightsOf(climb: Climb, { line }: Ground): Flight[] {
+  const { up, steps, first } = climb;
+  let { x, y } = climb;
+  if (up < 0) for (const step of steps) [x, y] = [x + step.across, y + step.up];
+  const flights: Flight[] = [];
+  for (let k = 0; k < steps.length; k++) {
+    const at = up > 0 ? k : steps.length - 1 - k;
+    const step = steps[at]!;
+    const index = first + at;
+    const across = up > 0 ? step.across : -step.across;
     const rows = Math.abs(step.up);
-    const count = Math.abs(across);
-    const foot = x + across;
-    const everyRow = count === 1 && rows === 1 && onAdjoiningRow(bottomUp, k) && edge.line[0]?.kind === 'line';
-    const tread = count >= 2 ? count : 0;
-    const { rowsFirst = false } = step;
-    // Stitches and rows of a step share its stretch of the line in proportion to their own lengths.
-    const whole = tread * cell.width + rows * cell.height;
-    const at = tread > 0 ? sharedBy(whole, line.at(index, y), line.at(index, y + rows)) : null;
-    const takesIn = Math.sign(across) === inward;
-
-    const putTread = () => {
-      if (!at) return;
-      const level = rowsFirst ? y + rows : y;
-      const start = rowsFirst ? rows * cell.height : 0;
-      for (let i = 0; i < tread; i++) {
-        const place = x + Math.sign(across) * (i + 0.5);
-        const row = takesIn ? level - 1 : level;
-        const column = Math.floor(place);
-        places.push({ what: 'stitch', column, row, x: place, y: row + 0.5, at: at(start + (i + 0.5) * cell.width) });
-      }
-      const topped = rowsFirst && k === bottomUp.length - 1;
-      if (stepHoles && takesIn && !topped) {
-        const hole = at(start + tread * cell.width);
-        places.push({ what: 'hole', column: Math.floor(foot), row: level, x: foot, y: level, at: hole });
-      }
-    };
-    const putRows = () => {
-      const start = rowsFirst ? 0 : tread * cell.width;
-      const place = (rowsFirst ? x : foot) + inward * inset;
-      const column = Math.floor(place);
-      // A chain or a ridge is not made over the foot of a step.
-      const before = bottomUp[k - 1];
-      const afterTread = rowsFirst ? before?.rowsFirst === true && Math.abs(before.across) >= 2 : tread > 0;
-      for (let j = 0; j < rows; j++) {
-        const row = y + j;
-        const placeAt = (up: number) => (at ? at(start + (j + up) * cell.height) : line.at(index, y + j + up));
-        // Side by side on a plain selvage; a chain or a ridge lies between two rows, clear of the decreases.
-        const single = edge.selvage === 'plain';
-        const apart = everyRow && single ? 0.25 : 0;
-        if (everyRow) {
-          places.push({ what: 'stitch', column, row, x: place, y: row + 0.5 - apart, at: placeAt(0.5 - apart) });
-        }
-        const here: Place = { what: 'row', column, row, x: place, y: row + 0.5 + apart, at: placeAt(0.5 + apart) };
-        places.push(single ? here : { ...here, after: placeAt(0.5 + JUST_ABOVE), footed: j === 0 && afterTread });
-      }
-    };
-    for (const put of rowsFirst ? [putRows, putTread] : [putTread, putRows]) put();
-    x = foot;
+    const tread = Math.abs(across) >= 2 ? Math.abs(across) : 0;
+    const shared = tread > 0 ? { low: line.at(index, y), high: line.at(index, y + rows) } : null;
+    flights.push({ index, x, y, across, tread, rows, rowsFirst: step.rowsFirst === true, shared });
+    x += across;
     y += rows;
-  });
-  return places;
+  }
+  return flights;
 }
 
-/** A single decrease or increase on one row, with another on the row before or after it. */
-function onAdjoiningRow(steps: readonly WorkedStep[], k: number): boolean {
-  return [steps[k - 1], steps[k + 1]].some((step) => step && Math.abs(step.across) === 1 && Math.abs(step.up) === 1);
+function putTread(flight: Flight, flights: readonly Flight[], inward: number, ground: Ground, to: Openings): void {
+  const { x, y, across, tread, rows, rowsFirst } = flight;
+  if (tread === 0) return;
+  const takesIn = Math.sign(across) === inward;
+  const level = rowsFirst ? y + rows : y;
+  const row = takesIn ? level - 1 : level;
+  const up = rowsFirst ? rows : 0;
+  for (let i = 0; i < tread; i++) {
+    putAlong(to, flight, i + 0.5, up, ground);
+    put(to, STITCH, row, x + Math.sign(across) * (i + 0.5), row + 0.5);
+  }
+  const topped = rowsFirst && flight === flights.at(-1);
+  if (!ground.choice.stepHoles || !takesIn || topped) return;
+  putAlong(to, flight, tread, up, ground);
+  put(to, HOLE, level, x + across, level);
+}
+
+/** The rows of a flight, and with `everyRow` the single decrease or increase on each of them. */
+function putRows(
+  flight: Flight,
+  everyRow: boolean,
+  inward: number,
+  ground: Ground,
+  stitches: Openings,
+  to: Openings,
+): void {
+  const { x, y, across, rows, tread, rowsFirst } = flight;
+  const place = (rowsFirst ? x : x + across) + inward * ground.choice.inset;
+  const gone = rowsFirst ? 0 : tread;
+  // Side by side on a plain selvage; a chain or a ridge lies between two rows, clear of the decreases.
+  const apart = everyRow && stitches === to ? 0.25 : 0;
+  for (let j = 0; j < rows; j++) {
+    const row = y + j;
+    if (everyRow) {
+      putAlong(stitches, flight, gone, j + 0.5 - apart, ground);
+      put(stitches, STITCH, row, place, row + 0.5 - apart);
+    }
+    putAlong(to, flight, gone, j + 0.5 + apart, ground);
+    put(to, ROW, row, place, row + 0.5 + apart);
+  }
+}
+
+/** A single decrease or increase on one row. With another on the row before or after it, it is an opening itself. */
+function isSingle(flight: Flight | undefined): boolean {
+  return flight !== undefined && Math.abs(flight.across) === 1 && flight.rows === 1;
 }
 
 /** Rows in twos: a chain or a ridge with its second place after it; stitches of steps stay where they are. */
-function paired(places: readonly Place[], climb: Climb, edge: MeasuredEdge, choice: NeedleChoice): EdgeOpening[] {
-  const inward = climb.up > 0 ? -1 : 1;
-  const kind = edge.selvage === 'slipped' ? ('chain' as const) : ('ridge' as const);
-  const rows = places.filter((place) => place.what === 'row');
-  const openings = places.filter((place) => place.what !== 'row').map(plain);
-  const inset = kind === 'chain' ? CHAIN_INSET : choice.garterAt === 'bump' ? BUMP_INSET : 1;
-  const put = (second: boolean, row: Place, above: Place | undefined) => {
-    const x = row.x + inward * (inset - choice.inset);
-    openings.push({ kind, second, hole: false, column: Math.floor(x), row: row.row, x, ...midway(row, above) });
+function paired(
+  rows: Openings,
+  openings: Openings,
+  { first, second }: (typeof PAIRS)['slipped' | 'garter'],
+  flights: readonly Flight[],
+  inward: number,
+  ground: Ground,
+): Openings {
+  const { choice, edge } = ground;
+  const inset = edge.selvage === 'slipped' ? CHAIN_INSET : choice.garterAt === 'bump' ? BUMP_INSET : 1;
+  const flightOf = flights.flatMap((flight) => Array.from({ length: flight.rows }, () => flight));
+  // A chain or a ridge is not made over the foot of a step.
+  const footed = flights.flatMap((flight, k) => {
+    const before = flights[k - 1];
+    const step = flight.rowsFirst ? before?.rowsFirst === true && before.tread > 0 : flight.tread > 0;
+    return Array.from({ length: flight.rows }, (_, j) => step && j === 0);
+  });
+  const putPair = (sort: OpeningSort, lower: number, upper: number) => {
+    const y = rows.y[lower]!;
+    const x = rows.x[lower]! + inward * (inset - choice.inset);
+    if (upper < rows.x.length && !footed[upper]) {
+      openings.edgeAt.push(rows.edgeAt[lower]! + (rows.edgeAt[upper]! - rows.edgeAt[lower]!) * 0.5);
+      openings.joinAt.push(rows.joinAt[lower]! + (rows.joinAt[upper]! - rows.joinAt[lower]!) * 0.5);
+      put(openings, sort, rows.row[lower]!, x, (y + rows.y[upper]!) / 2);
+    } else {
+      // Just above the lower row where there is no other or a step lies between them.
+      const flight = flightOf[lower]!;
+      putAlong(openings, flight, flight.rowsFirst ? 0 : flight.tread, y + JUST_ABOVE - flight.y, ground);
+      put(openings, sort, rows.row[lower]!, x, y + JUST_ABOVE);
+    }
   };
-  const pairs = Math.max(1, Math.floor(rows.length / 2));
-  for (let i = 0; i < pairs; i++) {
-    const [lower, upper, next] = rows.slice(2 * i, 2 * i + 3);
-    if (!lower) break;
-    put(false, lower, upper ?? lower);
-    // A lone row makes neither a whole chain nor a gap beside it.
-    if (upper) put(true, upper, next);
+  const count = rows.x.length;
+  for (let lower = 0; lower < count; lower += 2) {
+    // The odd row at the top goes with the chain below it; a lone row makes neither a whole chain nor a gap beside it.
+    if (lower + 1 === count && lower > 0) break;
+    putPair(first, lower, Math.min(lower + 1, count - 1));
+    if (lower + 1 < count) putPair(second, lower + 1, lower + 2);
   }
-  const rising = climb.up > 0 ? 1 : -1;
-  return openings.sort((a, b) => rising * (a.edgeAt - b.edgeAt));
+  const order = openings.x.map((_, i) => i);
+  const upwards = inward < 0 ? 1 : -1;
+  return pickOut(
+    openings,
+    order.sort((a, b) => upwards * (openings.edgeAt[a]! - openings.edgeAt[b]!)),
+  );
 }
 
-/** Between two rows; just above the lower one where there is no other or a step lies between them. */
-function midway(lower: Place, upper: Place | undefined): Along & { readonly y: number } {
-  if (upper && !upper.footed) return { y: (lower.y + upper.y) / 2, ...between(lower.at, upper.at, 0.5) };
-  return { y: lower.y + JUST_ABOVE, ...(lower.after ?? lower.at) };
+/** Puts how far along the edge and its join a place lies: so many stitches along its tread, so many rows up. */
+function putAlong(to: Openings, flight: Flight, stitches: number, up: number, { line, cell }: Ground): void {
+  const { shared, tread, rows } = flight;
+  if (!shared) {
+    line.put(to, flight.index, flight.y + up);
+    return;
+  }
+  const whole = tread * cell.width + rows * cell.height;
+  putBetween(to, shared.low, shared.high, (stitches * cell.width + up * cell.height) / whole);
 }
 
-/** Places by their share of a stretch whose stitches and rows measure `whole`. */
-function sharedBy(whole: Mm, low: Along, high: Along): (mm: Mm) => Along {
-  return (mm) => between(low, high, mm / whole);
+function putBetween(to: Openings, a: Along, b: Along, fraction: number): void {
+  to.edgeAt.push(a.edgeAt + (b.edgeAt - a.edgeAt) * fraction);
+  to.joinAt.push(a.joinAt + (b.joinAt - a.joinAt) * fraction);
 }
 
-function between(a: Along, b: Along, fraction: number): Along {
-  return {
-    edgeAt: a.edgeAt + (b.edgeAt - a.edgeAt) * fraction,
-    joinAt: a.joinAt + (b.joinAt - a.joinAt) * fraction,
-  };
+function put(to: Openings, sort: OpeningSort, row: number, x: number, y: number): void {
+  to.sort.push(sort);
+  to.row.push(row);
+  to.x.push(x);
+  to.y.push(y);
 }

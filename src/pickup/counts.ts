@@ -80,7 +80,7 @@ export function countsOf(
       edge: { piece: one.piece.id, edge: one.measured.id },
       wanted: asked,
       openings: want.most,
-      unit: one.openings[0]?.kind ?? 'row',
+      unit: one.openings.sort[0]?.kind ?? 'row',
       made: picked < target ? 'first-row' : 'other-edges',
     });
   });

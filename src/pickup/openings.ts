@@ -1,8 +1,8 @@
-import type { MeasuredEdge } from '../shaping';
+import { shelf, type MeasuredEdge, type WorkedStep } from '../shaping';
 import type { Mm } from '../units';
 import { alongLine } from './along';
-import type { Opening } from './plan';
 import { climbOpenings, type Climb } from './climb';
+import { joinUp, LIVE, noOpenings, STITCH, type OpeningList, type Openings } from './openingList';
 
 /** How the needle goes in: what an edge's openings depend on besides the edge. */
 export interface NeedleChoice {
@@ -16,19 +16,15 @@ export interface NeedleChoice {
 /** The openings of a whole edge in the direction of the outline. */
 export interface EdgeOpenings {
   /** First and second places and step holes, in the direction of the outline. */
-  readonly all: readonly EdgeOpening[];
+  readonly list: OpeningList;
   readonly edgeMm: Mm;
   readonly joinMm: Mm;
   /** How far along the join a distance along the edge lies. */
-  joinAt(edgeAt: Mm): Mm;
+  readonly joinAt: (edgeAt: Mm) => Mm;
 }
 
-/** `hole`: the large hole at the foot of a step, which is used whenever the knitter chose to use holes. */
-export interface EdgeOpening extends Opening {
-  readonly hole: boolean;
-}
-
-const kept = new WeakMap<MeasuredEdge, Map<string, EdgeOpenings>>();
+/** What an editor shows of an edge at once: as it is and, for a moment, as it was. */
+const kept = shelf<MeasuredEdge, EdgeOpenings>(2);
 
 /**
  * Every opening along an edge, by the table of openings: bound off and cast on one to a stitch, live one to a stitch
@@ -41,15 +37,10 @@ export function openingsOf(
   cell: { readonly width: Mm; readonly height: Mm },
   choice: NeedleChoice,
 ): EdgeOpenings {
-  const key = `${choice.inset} ${choice.garterAt} ${choice.stepHoles} ${choice.halfLoop} ${cell.width} ${cell.height}`;
-  const known = kept.get(edge)?.get(key);
-  if (known) return known;
-  const made =
-    edge.shape === 'horizontal' ? flatOpenings(edge, cell.width, choice.halfLoop) : sideOpenings(edge, cell, choice);
-  const shelf = kept.get(edge) ?? new Map<string, EdgeOpenings>();
-  shelf.set(key, made);
-  kept.set(edge, shelf);
-  return made;
+  const { inset, garterAt, stepHoles, halfLoop } = choice;
+  return kept(edge, [inset, garterAt, stepHoles, halfLoop, cell.width, cell.height], () =>
+    edge.shape === 'horizontal' ? flatOpenings(edge, cell.width, halfLoop) : sideOpenings(edge, cell, choice),
+  );
 }
 
 function flatOpenings(edge: MeasuredEdge, width: Mm, halfLoop: boolean): EdgeOpenings {
@@ -57,21 +48,13 @@ function flatOpenings(edge: MeasuredEdge, width: Mm, halfLoop: boolean): EdgeOpe
   const forwards = Math.sign(edge.to[0] - x0);
   const row = edge.side === 'top' ? y - 1 : y;
   const live = edge.finish === 'live' || edge.finish === 'provisional';
-  const all: EdgeOpening[] = [];
+  const list = noOpenings();
   const put = (along: number) => {
-    const x = x0 + forwards * along;
-    const at = along * width;
-    all.push({
-      kind: live ? 'live' : 'stitch',
-      second: false,
-      hole: false,
-      column: Math.floor(x),
-      row,
-      x,
-      y: live ? y : row + 0.5,
-      edgeAt: at,
-      joinAt: at,
-    });
+    list.sort.push(live ? LIVE : STITCH);
+    list.row.push(row);
+    list.x.push(x0 + forwards * along);
+    list.y.push(live ? y : row + 0.5);
+    list.edgeAt.push(along * width);
   };
   if (edge.finish === 'provisional') {
     for (let i = 1; i < edge.stitches; i++) put(i);
@@ -79,7 +62,12 @@ function flatOpenings(edge: MeasuredEdge, width: Mm, halfLoop: boolean): EdgeOpe
   } else {
     for (let i = 0; i < edge.stitches; i++) put(i + 0.5);
   }
-  return { all, edgeMm: edge.edgeMm, joinMm: edge.edgeMm, joinAt: (edgeAt) => edgeAt };
+  return {
+    list: { ...list, joinAt: list.edgeAt },
+    edgeMm: edge.edgeMm,
+    joinMm: edge.edgeMm,
+    joinAt: (edgeAt) => edgeAt,
+  };
 }
 
 function sideOpenings(
@@ -88,12 +76,13 @@ function sideOpenings(
   choice: NeedleChoice,
 ): EdgeOpenings {
   const line = alongLine(edge, cell, choice.inset * cell.width);
-  const all: EdgeOpening[] = [];
+  const ground = { edge, line, cell, choice };
+  const climbs: Openings[] = [];
   let x = edge.from[0];
   let y = edge.from[1];
-  let climb: { up: number; steps: { across: number; up: number }[]; x: number; y: number; first: number } | null = null;
+  let climb: (Climb & { readonly steps: WorkedStep[] }) | null = null;
   const close = () => {
-    if (climb) all.push(...climbOpenings(climb satisfies Climb, edge, line, cell, choice));
+    if (climb) climbs.push(climbOpenings(climb, ground));
     climb = null;
   };
   edge.worked.forEach((step, i) => {
@@ -107,24 +96,25 @@ function sideOpenings(
   });
   close();
   const { edgeMm } = edge;
-  if (!foldsBack(all, line.joinMm)) {
-    return { all, edgeMm, joinMm: line.joinMm, joinAt: (edgeAt) => line.atDistance(edgeAt).joinAt };
+  const list = joinUp(climbs);
+  if (!foldsBack(list.joinAt, line.joinMm)) {
+    return { list, edgeMm, joinMm: line.joinMm, joinAt: (edgeAt) => line.atDistance(edgeAt).joinAt };
   }
   const joinMm = Math.max(0, line.joinMm);
   const joinAt = (edgeAt: Mm) => (edgeAt * joinMm) / edgeMm;
-  return { all: all.map((opening) => ({ ...opening, joinAt: joinAt(opening.edgeAt) })), edgeMm, joinMm, joinAt };
+  return { list: { ...list, joinAt: list.edgeAt.map(joinAt) }, edgeMm, joinMm, joinAt };
 }
 
 /**
  * Where an outer curve or corner is sharper than the inset allows, its parallel folds back and the fold counts below 0:
  * an opening would lie before the one in front of it. The whole join is then shared out in proportion to the edge.
  */
-function foldsBack(openings: readonly EdgeOpening[], joinMm: Mm): boolean {
+function foldsBack(joinAt: readonly Mm[], joinMm: Mm): boolean {
   const slack = 1e-9 * Math.max(1, Math.abs(joinMm));
   let before = 0;
-  for (const { joinAt } of openings) {
-    if (joinAt < before - slack) return true;
-    before = joinAt;
+  for (const at of joinAt) {
+    if (at < before - slack) return true;
+    before = at;
   }
   return joinMm < before - slack;
 }

@@ -1,4 +1,5 @@
 import type { Mm } from '../units';
+import { lastAtMost } from './search';
 
 /** A growing piecewise straight map between distances along the join and distances by the pick-up's measure. */
 export interface Ruler {
@@ -10,28 +11,59 @@ export interface Ruler {
   readonly lengthMm: Mm;
 }
 
-/** @param marks pairs (along, length), growing in both, from (0, 0) to the end */
-export function rulerOf(marks: readonly (readonly [along: Mm, length: Mm])[]): Ruler {
-  const last = marks.at(-1) ?? [0, 0];
+/** Marks of one stretch in mm from its own start, growing, each to be taken `scale` times; and where it ends. */
+export interface RulerMarks {
+  readonly marks: readonly Mm[];
+  readonly scale: number;
+  readonly end: Mm;
+}
+
+/** Stretches end to end, and where each of them starts. */
+interface Axis {
+  readonly stretches: readonly RulerMarks[];
+  readonly starts: readonly Mm[];
+  readonly end: Mm;
+}
+
+/**
+ * A ruler of stretches end to end, whose marks are read where they lie: nothing is copied.
+ *
+ * @param along marks of every stretch along the join
+ * @param length the same marks by the measure
+ */
+export function rulerOf(along: readonly RulerMarks[], length: readonly RulerMarks[]): Ruler {
+  const [join, measure] = [axisOf(along), axisOf(length)];
   return {
-    lengthAt: (along) => interpolate(marks, along, 0, 1),
-    alongAt: (length) => interpolate(marks, length, 1, 0),
-    joinMm: last[0],
-    lengthMm: last[1],
+    lengthAt: (at) => read(at, join, measure),
+    alongAt: (at) => read(at, measure, join),
+    joinMm: join.end,
+    lengthMm: measure.end,
   };
 }
 
-function interpolate(marks: readonly (readonly [number, number])[], value: number, from: 0 | 1, to: 0 | 1): number {
-  let low = 0;
-  let high = marks.length - 1;
-  while (high - low > 1) {
-    const middle = (low + high) >> 1;
-    if ((marks[middle]?.[from] ?? 0) <= value) low = middle;
-    else high = middle;
-  }
-  const a = marks[low] ?? [0, 0];
-  const b = marks[high] ?? a;
-  const span = b[from] - a[from];
-  const fraction = span > 0 ? Math.min(1, Math.max(0, (value - a[from]) / span)) : 0;
-  return a[to] + fraction * (b[to] - a[to]);
+function axisOf(stretches: readonly RulerMarks[]): Axis {
+  let end = 0;
+  const starts = stretches.map((one) => {
+    const start = end;
+    end += one.end;
+    return start;
+  });
+  return { stretches, starts, end };
+}
+
+function read(value: Mm, from: Axis, to: Axis): Mm {
+  const i = Math.max(0, lastAtMost(from.starts, value));
+  const [a, b] = [from.stretches[i], to.stretches[i]];
+  if (!a || !b) return 0;
+  const local = value - from.starts[i]!;
+  const k = lastAtMost(a.marks, local / a.scale);
+  const low = markOf(a, k);
+  const span = markOf(a, k + 1) - low;
+  const fraction = span > 0 ? Math.min(1, Math.max(0, (local - low) / span)) : 0;
+  return to.starts[i]! + markOf(b, k) + fraction * (markOf(b, k + 1) - markOf(b, k));
+}
+
+/** Mark -1 is the start of a stretch, the one after the last its end. */
+function markOf({ marks, scale, end }: RulerMarks, k: number): Mm {
+  return k < 0 ? 0 : k < marks.length ? marks[k]! * scale : end;
 }

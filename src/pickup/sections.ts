@@ -2,6 +2,7 @@ import type { EdgeRef, SectionsWish } from '../piece';
 import { roundHalfUp, type Mm } from '../units';
 import type { Marker, Section } from './plan';
 import type { Ruler } from './ruler';
+import { firstFrom } from './search';
 
 /** A corner, a seam or a centre, along the join. */
 export interface Landmark {
@@ -9,11 +10,17 @@ export interface Landmark {
   readonly ref: EdgeRef;
 }
 
+/** Distances one after another, asked for by their place, counted from 0. */
+export interface UsedPlaces {
+  readonly length: number;
+  at(i: number): Mm | undefined;
+}
+
 /** What sections are made from. */
 export interface SectionGround {
   readonly wish: SectionsWish;
   /** Distances of the used points along the join, growing. */
-  readonly used: readonly Mm[];
+  readonly used: UsedPlaces;
   readonly landmarks: readonly Landmark[];
   readonly ruler: Ruler;
   readonly hasLength: boolean;
@@ -63,7 +70,7 @@ function markersOf(ground: SectionGround): Marker[] {
     const slack = 1e-9 * ruler.joinMm;
     for (const { alongMm, ref } of ground.landmarks) {
       if (alongMm <= slack || alongMm >= ruler.joinMm - slack) continue;
-      const running = used.filter((at) => at < alongMm - slack).length;
+      const running = firstFrom(used.length, (i) => used.at(i)! >= alongMm - slack);
       markers.push({ running, alongMm, landmark: ref });
     }
   }
@@ -72,9 +79,9 @@ function markersOf(ground: SectionGround): Marker[] {
 }
 
 /** A marker of count c lies between point c and point c + 1. */
-function between(ideal: Mm, used: readonly Mm[], count: number, end: Mm): Mm {
-  const low = used[count - 1] ?? 0;
-  const high = used[count] ?? end;
+function between(ideal: Mm, used: UsedPlaces, count: number, end: Mm): Mm {
+  const low = count > 0 ? (used.at(count - 1) ?? 0) : 0;
+  const high = used.at(count) ?? end;
   if (count === 0 || count === used.length) return Math.min(Math.max(ideal, low), high);
   // A quarter of the way at least, so that a marker never stands on a point.
   const margin = (high - low) / 4;

@@ -1,12 +1,42 @@
+import type { Pickup } from '../piece';
+import { shelf } from '../shaping';
 import { chooseOpenings } from './choose';
-import type { EdgeOpening } from './openings';
-import { spreadEvenly } from './spread';
-import type { WorkedStretch } from './stretches';
+import { indicesOf, pickOut, unitOf, type OpeningList } from './openingList';
+import type { OpeningKind, Run } from './plan';
+import { rhythmOf, spreadEvenly } from './spread';
+import type { StretchOpenings, WorkedStretch } from './stretches';
 
 /** The openings of a stretch that a plan shows, and which of them it uses. */
 export interface Selection {
-  readonly openings: readonly EdgeOpening[];
+  readonly openings: OpeningList;
   readonly used: readonly boolean[];
+  /** Indices of the used ones. */
+  readonly usedAt: readonly number[];
+  /** Those of the used ones, counted from 1, that are holes at the foot of a step. */
+  readonly holes: readonly number[];
+  readonly rhythm: readonly Run[];
+  readonly unit: OpeningKind;
+}
+
+/** An edge whose count goes up and down in a drag is chosen on once for each count. */
+const kept = shelf<StretchOpenings, Selection>(4);
+
+/** The chosen openings of every stretch; of twins the first is chosen and the other is its mirror image. */
+export function selectionsOf(
+  stretches: readonly WorkedStretch[],
+  counts: readonly number[],
+  twins: readonly number[],
+  spread: Pickup['spread'],
+): Selection[] {
+  const selections: Selection[] = [];
+  stretches.forEach((one, i) => {
+    const twin = twins[i] ?? -1;
+    const [other, chosen] = [stretches[twin], selections[twin]];
+    const alike = counts[twin] === counts[i] && other?.openings.x.length === one.openings.x.length;
+    const mirror = twin >= 0 && twin < i && other && chosen && alike;
+    selections.push(mirror ? mirrored(other, one, chosen) : selectOpenings(one.openings, counts[i] ?? 0, spread));
+  });
+  return selections;
 }
 
 /**
@@ -14,50 +44,68 @@ export interface Selection {
  * stitches than first ones; then every first place is used and the second ones are spread evenly, one at an end of the
  * edge among them. Step holes, where the knitter uses them, come on top of `count`.
  */
-export function selectOpenings(one: WorkedStretch, count: number, spread: 'even' | 'grouped'): Selection {
-  const first = one.openings.filter((opening) => !opening.second);
-  if (first.length === one.openings.length && count <= first.length) {
-    const at = first.map((opening) => opening.joinAt);
-    return { openings: one.openings, used: chooseOpenings(at, count, spread) };
-  }
-  const holes = one.openings.some((opening) => opening.hole);
-  const brought = count > first.length;
-  const shown = one.openings.filter((opening) => !opening.second || opening.hole || brought);
-  const chosen = new Set<EdgeOpening>();
-  if (brought) {
-    first.forEach((opening) => chosen.add(opening));
-    const second = one.openings.filter((opening) => opening.second && !opening.hole);
-    const more = Math.min(second.length, count - first.length);
-    // A gap at an end of the edge is among them; worked downwards it comes first. With one at each end, both are.
-    const atStart = shown[0]?.second === true && !shown[0].hole;
-    const atEnd = shown.at(-1)?.second === true;
-    if (atStart && atEnd) {
-      spreadEvenly(second.length, more, spread).forEach((used, i) => used && chosen.add(second[i]!));
-    } else {
-      for (let i = 1; i <= more; i++) {
-        const fromEnd = Math.ceil((second.length * i) / more) - 1;
-        chosen.add(second[atStart ? second.length - 1 - fromEnd : fromEnd]!);
-      }
-    }
-  } else {
-    const picked = chooseOpenings(
-      first.map((opening) => opening.joinAt),
+export function selectOpenings(openings: StretchOpenings, count: number, spread: Pickup['spread']): Selection {
+  return kept(openings, [count, spread], () => {
+    const all = openings.x.length;
+    if (count > openings.first) return withSecond(openings, count, spread);
+    if (openings.first === all) return selectionOf(openings, chooseOpenings(openings.joinAt, count, spread));
+    const shown = pickOut(
+      openings,
+      indicesOf(openings, ({ second, hole }) => !second || hole),
+    );
+    const places = indicesOf(shown, ({ hole }) => !hole);
+    const chosen = chooseOpenings(
+      places.map((i) => shown.joinAt[i]!),
       count,
       spread,
     );
-    first.forEach((opening, i) => {
-      if (picked[i]) chosen.add(opening);
-    });
+    const used = shown.sort.map(({ hole }) => hole);
+    places.forEach((i, k) => (used[i] = chosen[k]!));
+    return selectionOf(shown, used);
+  });
+}
+
+/** Every first place and hole, and as many second ones as are wanted and there are. */
+function withSecond(openings: StretchOpenings, count: number, spread: Pickup['spread']): Selection {
+  const used = openings.sort.map(({ second, hole }) => !second || hole);
+  const second = indicesOf(openings, (sort) => sort.second && !sort.hole);
+  const more = Math.min(second.length, count - openings.first);
+  // A gap at an end of the edge is among them; worked downwards it comes first. With one at each end, both are.
+  const atStart = second[0] === 0;
+  const atEnd = openings.sort.at(-1)?.second === true;
+  if (atStart && atEnd) {
+    spreadEvenly(second.length, more, spread).forEach((one, i) => (used[second[i]!] = one));
+  } else {
+    for (let i = 1; i <= more; i++) {
+      const fromEnd = Math.ceil((second.length * i) / more) - 1;
+      used[second[atStart ? second.length - 1 - fromEnd : fromEnd]!] = true;
+    }
   }
-  if (holes) one.openings.filter((opening) => opening.hole).forEach((opening) => chosen.add(opening));
-  return { openings: shown, used: shown.map((opening) => chosen.has(opening)) };
+  return selectionOf(openings, used);
 }
 
 /** The same choice on a mirror twin: point for point, seen from its own working direction. */
-export function mirrored(one: WorkedStretch, twin: WorkedStretch, choice: Selection): Selection {
+function mirrored(one: WorkedStretch, twin: WorkedStretch, choice: Selection): Selection {
   const turned = one.against === twin.against;
-  const second = choice.openings.some((opening) => opening.second && !opening.hole);
-  const openings = twin.openings.filter((opening) => !opening.second || opening.hole || second);
-  const used = turned ? [...choice.used].reverse() : choice.used;
-  return { openings, used };
+  return kept(twin.openings, [choice, turned], () => {
+    const brought = choice.openings.sort.some(({ second, hole }) => second && !hole);
+    const openings = brought
+      ? twin.openings
+      : pickOut(
+          twin.openings,
+          indicesOf(twin.openings, ({ second, hole }) => !second || hole),
+        );
+    return selectionOf(openings, turned ? [...choice.used].reverse() : choice.used);
+  });
+}
+
+function selectionOf(openings: OpeningList, used: readonly boolean[]): Selection {
+  const usedAt: number[] = [];
+  const holes: number[] = [];
+  for (let i = 0; i < used.length; i++) {
+    if (!used[i]) continue;
+    usedAt.push(i);
+    if (openings.sort[i]!.hole) holes.push(usedAt.length);
+  }
+  return { openings, used, usedAt, holes, rhythm: rhythmOf(used), unit: unitOf(openings) };
 }

@@ -1,7 +1,17 @@
 import { findTwins, type Design, type Pickup, type Piece, type Rate, type Stretch } from '../piece';
-import { cellOf, measurePiece, type MeasuredEdge } from '../shaping';
+import { cellOf, measurePiece, shelf, type MeasuredEdge } from '../shaping';
 import type { Mm } from '../units';
-import { openingsOf, type EdgeOpening } from './openings';
+import { pickOut, reverse, type OpeningList } from './openingList';
+import { openingsOf, type EdgeOpenings } from './openings';
+
+/** Openings of a stretch in working order, first and second places and step holes, distances from its working start. */
+export interface StretchOpenings extends OpeningList {
+  readonly edgeMm: Mm;
+  readonly joinMm: Mm;
+  /** How many first places there are, and how many with the second ones. Holes are in neither. */
+  readonly first: number;
+  readonly most: number;
+}
 
 /** One stretch of a pick-up, in working order, with all that lies on it. */
 export interface WorkedStretch {
@@ -10,8 +20,7 @@ export interface WorkedStretch {
   readonly measured: MeasuredEdge;
   /** Worked against the direction of the outline (a left-handed knitter works every run in reverse). */
   readonly against: boolean;
-  /** First and second places and step holes in working order, distances from the stretch's working start. */
-  readonly openings: readonly EdgeOpening[];
+  readonly openings: StretchOpenings;
   readonly edgeMm: Mm;
   readonly joinMm: Mm;
   readonly stitches: number;
@@ -30,9 +39,15 @@ export function stretchesOf(design: Design, pickup: Pickup): WorkedStretch[] {
   return order.flatMap((stretch) => {
     const piece = pieces.get(stretch.piece);
     const measured = piece && measurePiece(piece).find((edge) => edge.id === stretch.edge);
-    return piece && measured ? [workedStretch(pickup, stretch, piece, measured, stretch.backwards !== left)] : [];
+    if (!piece || !measured) return [];
+    const against = stretch.backwards !== left;
+    return keptWorked(stretch, [pickup, piece, measured, against], () =>
+      workedStretch(pickup, stretch, piece, measured, against),
+    );
   });
 }
+
+const keptWorked = shelf<Stretch, WorkedStretch>(1);
 
 function workedStretch(
   pickup: Pickup,
@@ -41,53 +56,56 @@ function workedStretch(
   measured: MeasuredEdge,
   against: boolean,
 ): WorkedStretch {
-  const cell = cellOf(piece);
-  const whole = openingsOf(measured, cell, pickup);
   const [from, to] = stretch.part;
+  const whole = openingsOf(measured, cellOf(piece), pickup);
+  const openings = keptParts(whole, [from, to, against], () => partOf(whole, from, to, against));
   const same = (ref: { piece: string; edge: string }) => ref.piece === stretch.piece && ref.edge === stretch.edge;
   const tape = pickup.measured.find(same)?.mm;
-  const common = {
+  return {
     stretch,
     piece,
     measured,
     against,
+    openings,
+    edgeMm: openings.edgeMm,
+    joinMm: openings.joinMm,
+    stitches: Math.round(measured.stitches * to) - Math.round(measured.stitches * from),
+    rows: Math.round(measured.rows * to) - Math.round(measured.rows * from),
     measuredMm: tape === undefined ? null : tape * (to - from),
     givenRate: pickup.rates.find(same)?.rate ?? null,
   };
-  if (from === 0 && to === 1) {
-    return {
-      ...common,
-      openings: against ? turned(whole.all, whole.edgeMm, whole.joinMm) : whole.all,
-      edgeMm: whole.edgeMm,
-      joinMm: whole.joinMm,
-      stitches: measured.stitches,
-      rows: measured.rows,
-    };
-  }
-  const edgeFrom = from * whole.edgeMm;
-  const edgeTo = to * whole.edgeMm;
+}
+
+/** An edge may be picked up from in a few parts, and either way round. */
+const keptParts = shelf<EdgeOpenings, StretchOpenings>(4);
+
+/** The openings between two shares of an edge's length; one just at the end belongs to the part behind it. */
+function partOf(whole: EdgeOpenings, from: number, to: number, against: boolean): StretchOpenings {
+  const { list } = whole;
+  const [edgeFrom, edgeTo] = [from * whole.edgeMm, to * whole.edgeMm];
   const joinFrom = from === 0 ? 0 : whole.joinAt(edgeFrom);
   const joinTo = to === 1 ? whole.joinMm : whole.joinAt(edgeTo);
   const slack = 1e-9 * whole.edgeMm;
-  const inside = whole.all
-    .filter(({ edgeAt }) => edgeAt >= edgeFrom - slack && (to === 1 || edgeAt < edgeTo - slack))
-    .map((opening) => ({ ...opening, edgeAt: opening.edgeAt - edgeFrom, joinAt: opening.joinAt - joinFrom }));
-  const edgeMm = edgeTo - edgeFrom;
-  const joinMm = joinTo - joinFrom;
-  return {
-    ...common,
-    openings: against ? turned(inside, edgeMm, joinMm) : inside,
-    edgeMm,
-    joinMm,
-    stitches: Math.round(measured.stitches * to) - Math.round(measured.stitches * from),
-    rows: Math.round(measured.rows * to) - Math.round(measured.rows * from),
-  };
-}
-
-function turned(openings: readonly EdgeOpening[], edgeMm: Mm, joinMm: Mm): EdgeOpening[] {
-  return openings
-    .map((opening) => ({ ...opening, edgeAt: edgeMm - opening.edgeAt, joinAt: joinMm - opening.joinAt }))
-    .reverse();
+  let part = list;
+  if (from !== 0 || to !== 1 || against) {
+    const inside: number[] = [];
+    list.edgeAt.forEach((at, i) => {
+      if (at >= edgeFrom - slack && (to === 1 || at < edgeTo - slack)) inside.push(i);
+    });
+    const cut = pickOut(list, inside);
+    const way = (start: Mm, end: Mm) => (against ? (at: Mm) => end - at : (at: Mm) => at - start);
+    part = {
+      ...(against ? reverse(cut) : cut),
+      edgeAt: cut.edgeAt.map(way(edgeFrom, edgeTo)),
+      joinAt: cut.joinAt.map(way(joinFrom, joinTo)),
+    };
+  }
+  let [first, most] = [0, 0];
+  for (const { second, hole } of part.sort) {
+    if (!second) first += 1;
+    if (!hole) most += 1;
+  }
+  return { ...part, edgeMm: edgeTo - edgeFrom, joinMm: joinTo - joinFrom, first, most };
 }
 
 /**

@@ -1,6 +1,7 @@
 import type { Design, Piece } from '../piece';
 import { cellOf, measurePiece, type MeasuredEdge } from '../shaping';
 import type { Mm } from '../units';
+import { unitOf } from './openingList';
 import { openingsOf, type NeedleChoice } from './openings';
 import type { OpeningKind } from './plan';
 
@@ -26,8 +27,8 @@ const USUAL: NeedleChoice = { inset: 1, garterAt: 'bump', stepHoles: false, half
 export function surveyDesign(design: Design): SurveyedEdge[] {
   return design.pieces.flatMap((piece) =>
     measurePiece(piece).map((measured) => {
-      const { all, edgeMm, joinMm } = openingsOf(measured, cellOf(piece), USUAL);
-      const first = all.filter((opening) => !opening.second);
+      const { list, edgeMm, joinMm } = openingsOf(measured, cellOf(piece), USUAL);
+      const first = list.sort.filter(({ second }) => !second);
       return {
         piece,
         measured,
@@ -35,7 +36,7 @@ export function surveyDesign(design: Design): SurveyedEdge[] {
         joinMm: measured.hasGauge ? joinMm : null,
         openings: first.length,
         stepStitches: measured.shape === 'horizontal' ? 0 : first.filter(({ kind }) => kind === 'stitch').length,
-        unit: (first.find((opening) => opening.kind !== 'stitch') ?? first[0])?.kind ?? 'row',
+        unit: unitOf(list),
       };
     }),
   );

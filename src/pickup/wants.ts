@@ -1,4 +1,5 @@
 import type { Pickup, Rate } from '../piece';
+import { shelf } from '../shaping';
 import { stitchesPerMm, type Gauge, type Mm } from '../units';
 import { ratioCount } from './ratios';
 import type { WorkedStretch } from './stretches';
@@ -35,10 +36,15 @@ export function bandGauge(pickup: Pickup, stretches: readonly WorkedStretch[]): 
   return pieces.find((piece) => piece?.gauge)?.gauge ?? null;
 }
 
+const kept = shelf<WorkedStretch, Want>(1);
+
 /** @param toTarget true when the pick-up has a demanded total, which a bare strip's edges then share */
 export function wantOf(one: WorkedStretch, pickup: Pickup, gauge: Gauge | null, toTarget: boolean): Want {
-  const places = one.openings.filter((opening) => !opening.hole);
-  const first = places.filter((opening) => !opening.second).length;
+  return kept(one, [pickup, gauge, toTarget], () => wanted(one, pickup, gauge, toTarget));
+}
+
+function wanted(one: WorkedStretch, pickup: Pickup, gauge: Gauge | null, toTarget: boolean): Want {
+  const { first, most } = one.openings;
   const computed = pickup.measure === 'join' ? one.joinMm : one.edgeMm;
   const lengthMm = one.measuredMm ?? (one.measured.hasGauge ? computed : null);
   const byLength = lengthMm !== null && gauge ? lengthMm * stitchesPerMm(gauge) * (1 - pickup.band.drawIn / 100) : null;
@@ -46,7 +52,7 @@ export function wantOf(one: WorkedStretch, pickup: Pickup, gauge: Gauge | null, 
   const bare = one.givenRate === null && byLength === null && toTarget && first > 0;
   const flexible = (rate.kind === 'length' && byLength !== null && byLength > 0) || bare;
   const asked = rate.kind === 'length' ? (byLength ?? first) : fixedCount(rate, first);
-  return { rate, lengthMm, byLength, asked, bare, flexible, first, most: places.length };
+  return { rate, lengthMm, byLength, asked, bare, flexible, first, most };
 }
 
 function fixedCount(rate: Rate, openings: number): number {

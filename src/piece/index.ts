@@ -8,6 +8,8 @@ export { resolveOutline, type ResolvedEdge, type Side } from './outline';
 export { DesignError, type ListOf, type Notice, type Problem, type SyntaxReason, type UnknownField } from './problems';
 export { readDesign, type ReadResult } from './read';
 export { expandSteps, type SingleStep } from './schedule';
+export { starterDesign, startPiece, STARTER_PICKUPS, STARTERS } from './starters';
+export type * from './starters/kinds';
 export { titleOf } from './title';
 export { findTwins } from './twins';
 export { writeDesign } from './write';

@@ -8,6 +8,7 @@ export { stitchesLegible, type FabricStyle } from './fabric';
 export { edgeAt, placeOf, pointAt, type FoundEdge, type FoundPoint } from './hit';
 export { layOut, type Layout } from './layout';
 export type * from './marks';
+export { stairOf, traceOf } from './outline';
 export { LIGHT, type Palette } from './palette';
 export { gridToSheet, sheetToGrid, toFabric, toSheet, windowIn } from './place';
 export { renderSvg, renderSvgBody } from './svg';

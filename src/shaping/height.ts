@@ -16,15 +16,16 @@ export function parameterAtHeight({ from, c1, c2, to }: Cubic, y: Rows, t0: numb
   const b = 3 * (c1.y - from.y);
   const c = 3 * (c2.y - c1.y) - b;
   const d = to.y - from.y - b - c;
-  const over = (t: number) => from.y + t * (b + t * (c + t * d)) - y;
-  const [start, end] = [over(t0), over(t1)];
+  const start = over(from.y, b, c, d, y, t0);
+  const end = over(from.y, b, c, d, y, t1);
   const rises = end >= start;
   if (rises ? start >= 0 : start <= 0) return t0;
   if (rises ? end <= 0 : end >= 0) return t1;
-  let [low, high] = rises ? [t0, t1] : [t1, t0];
+  let low = rises ? t0 : t1;
+  let high = rises ? t1 : t0;
   let t = t0 + ((t1 - t0) * start) / (start - end);
   for (let step = 0; step < MOST_STEPS; step++) {
-    const value = over(t);
+    const value = over(from.y, b, c, d, y, t);
     if (value === 0) return t;
     if (value < 0) low = t;
     else high = t;
@@ -35,4 +36,9 @@ export function parameterAtHeight({ from, c1, c2, to }: Cubic, y: Rows, t0: numb
     t = next;
   }
   return t;
+}
+
+/** How far the cubic a + b t + c t² + d t³ lies over y at t. */
+function over(a: number, b: number, c: number, d: number, y: number, t: number): number {
+  return a + t * (b + t * (c + t * d)) - y;
 }

@@ -5,3 +5,5 @@ export { twoRates, type Portion } from './rates';
 export { slopeSteps, type Step } from './slope';
 export { tidied } from './tidy';
 export { curveSteps } from './drawn';
+export { largestDeviation, type Deviation } from './deviation';
+export { shelf } from './shelf';

@@ -1,8 +1,9 @@
 import { chainLength, isStraight, scaled, type Line, type Segment } from '../geometry';
-import { expandSteps, resolveOutline, type Piece, type ResolvedEdge } from '../piece';
+import { expandSteps, resolveOutline, type Edge, type Piece, type ResolvedEdge } from '../piece';
 import { rowHeight, stitchWidth, type Mm } from '../units';
 import { curveSteps } from './drawn';
 import type { EdgeShape, MeasuredEdge, WorkedStep } from './measured';
+import { shelf } from './shelf';
 import { slopeSteps } from './slope';
 
 /** A piece without a gauge is drawn 3 stitches to 4 rows: a stitch 4 wide, a row 3 high. */
@@ -18,7 +19,13 @@ export function cellOf(piece: Piece): { readonly width: Mm; readonly height: Mm 
 
 const measuredPieces = new WeakMap<Piece, readonly MeasuredEdge[]>();
 
-/** Measures every edge of a piece, in outline order. Kept per piece object, which is never changed in place. */
+/** An edge as it is, and as it was before the corner at its end was moved. */
+const measuredEdges = shelf<Edge, MeasuredEdge>(2);
+
+/**
+ * Measures every edge of a piece, in outline order. Kept per piece object, which is never changed in place; of a piece
+ * that was changed only those edges are measured anew that are not what they were, the others stay the same objects.
+ */
 export function measurePiece(piece: Piece): readonly MeasuredEdge[] {
   const known = measuredPieces.get(piece);
   if (known) return known;
@@ -27,9 +34,18 @@ export function measurePiece(piece: Piece): readonly MeasuredEdge[] {
   return measured;
 }
 
+/** All that an edge has from its place in the outline and from its piece decides whether it is measured anew. */
 function measureEdge(piece: Piece, resolved: ResolvedEdge): MeasuredEdge {
-  const { edge, from, to } = resolved;
+  const { index, to, side, finish, selvage } = resolved;
   const { width, height } = cellOf(piece);
+  const hasGauge = piece.gauge !== undefined;
+  return measuredEdges(resolved.edge, [index, ...to, side, finish, selvage, width, height, hasGauge], () =>
+    measure(resolved, width, height, hasGauge),
+  );
+}
+
+function measure(resolved: ResolvedEdge, width: Mm, height: Mm, hasGauge: boolean): MeasuredEdge {
+  const { edge, from, to } = resolved;
   const stitches = Math.abs(to[0] - from[0]);
   const rows = Math.abs(to[1] - from[1]);
   const grid = straightened(resolved.path);
@@ -49,7 +65,7 @@ function measureEdge(piece: Piece, resolved: ResolvedEdge): MeasuredEdge {
     rows,
     line,
     edgeMm: chainLength(line),
-    hasGauge: piece.gauge !== undefined,
+    hasGauge,
     worked: workedSteps(resolved, grid, shape),
   };
 }

@@ -1,3 +1,12 @@
-export { Kept, type KeptWork } from './kept';
+export { Claims, type Claimant } from './claims';
+export { isKnown, workedOn, workOn } from './here';
+export { linkPart, LONGEST_LINK, makeLink, readLink, type LinkFault, type LinkMade, type LinkText } from './link';
+export { moveIn } from './moveIn';
+export { News, type NewsItem } from './news';
 export { openFile, readText, type Opened } from './openFile';
+export { pickToOpen, pickToSave, writeTo, type Picked } from './picker';
 export { fileName, saveFile } from './saveFile';
+export { Waiting } from './waiting';
+export { newId } from './newId';
+export { isWork, workOf, type KeptWork } from './work';
+export { Works, type Written } from './works';

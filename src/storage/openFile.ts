@@ -1,5 +1,5 @@
 import { BOUNDS, DesignError, type ReadResult } from '../piece';
-import { unreadableFile } from '../text';
+import { KEEPING } from '../text';
 
 export type Opened = { readonly ok: true; readonly result: ReadResult } | { readonly ok: false; readonly why: string };
 
@@ -13,7 +13,7 @@ export async function openFile(file: Blob): Promise<Opened> {
     text = await file.text();
   } catch {
     // The browser says no more than that it failed.
-    return { ok: false, why: unreadableFile() };
+    return { ok: false, why: KEEPING.unreadable };
   }
   return await readText(text);
 }

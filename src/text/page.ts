@@ -2,9 +2,12 @@
 
 export const PAGE = {
   name: 'Edgewise',
+  new: 'New',
+  newDesign: 'New design',
   open: 'Open',
   save: 'Save',
   saveDrawing: 'Save drawing',
+  link: 'Link',
   designs: 'Designs',
   undo: 'Undo',
   redo: 'Redo',
@@ -13,13 +16,13 @@ export const PAGE = {
   close: 'Close',
   tools: 'The design',
   designName: 'Name of the design',
-  samples: 'Samples',
-  earlierWork: 'Your earlier work',
   pickup: 'Pick-up',
   drawing: 'Drawing',
   drawingHelp: 'Arrow keys move the drawing, plus and minus zoom, 0 fits it, square brackets go from edge to edge.',
   view: 'View',
   fit: 'Fit',
+  shape: 'Shape the outline',
+  chooseEdges: 'Choose edges',
   allPieces: 'All',
   pickedEdges: 'Picked edges',
   zoomIn: 'Zoom in',
@@ -36,6 +39,8 @@ export const PAGE = {
   notes: 'Notes',
   check: 'Check a pattern',
   marker: 'Off at a marker',
+  outline: 'Outline',
+  run: 'Where it is picked up',
   inFull: 'In full',
   inBrief: 'In brief',
   copy: 'Copy',
@@ -128,54 +133,6 @@ export const FIELDS = {
   putRight: 'Put it right',
   ways: { next: 'in the next section', rest: 'over all that remain' },
 } as const;
-
-/** The samples that come with the page: the file and what it shows. The first one opens the page. */
-export const SAMPLES = [
-  { file: 'pullover', title: 'Round-neck pullover', about: "a child's, neckband in the round" },
-  { file: 'vest', title: 'V-neck vest', about: 'V neckband and armhole bands' },
-  { file: 'cardigan-front', title: 'Cardigan front', about: 'a band for buttonholes' },
-  { file: 'blanket', title: 'Garter blanket', about: 'a border all round' },
-  { file: 'heel-flap', title: 'Heel flap', about: 'slipped edges, two gussets' },
-  { file: 'strip', title: 'Bare strip', about: '71 stitches over 88 rows, no gauge' },
-] as const;
-
-/** What every command is called, in menus and in the list of keys. */
-export const COMMAND_LABELS = {
-  open: 'Open a design file',
-  save: 'Save the design',
-  'save-drawing': 'Save the drawing as SVG',
-  undo: 'Undo the last change',
-  redo: 'Make it again',
-  fit: 'Fit the drawing',
-  edges: 'Show the picked edges',
-  'zoom-in': 'Zoom in',
-  'zoom-out': 'Zoom out',
-  'pan-left': 'Look further left',
-  'pan-right': 'Look further right',
-  'pan-up': 'Look further up',
-  'pan-down': 'Look further down',
-  'next-edge': 'Go to the next edge',
-  'previous-edge': 'Go to the edge before',
-  'let-go': 'Let go of the edge, or break off a movement',
-  keys: 'Show the keys',
-} as const;
-
-export const ON_DRAWING = 'with the drawing in focus';
-
-const KEY_NAMES: Readonly<Record<string, string>> = {
-  ArrowLeft: '←',
-  ArrowRight: '→',
-  ArrowUp: '↑',
-  ArrowDown: '↓',
-  Escape: 'Esc',
-  '-': '−',
-};
-
-/** A key as it is printed on it: `Ctrl Shift Z`, `⌘ Z`, `+`. */
-export function keyText({ key, mod, shift }: { key: string; mod?: boolean; shift?: boolean }, apple = false): string {
-  const name = KEY_NAMES[key] ?? key.toUpperCase();
-  return [...(mod ? [apple ? '⌘' : 'Ctrl'] : []), ...(shift ? ['Shift'] : []), name].join(' ');
-}
 
 /** The repeats that bands are worked in, as the trade has them: in the round, and flat with matching ends. */
 export const REPEATS = [

@@ -138,47 +138,15 @@ export const SAID = {
   nothingToUndo: 'There is nothing to undo.',
   nothingToRedo: 'There is nothing to make again.',
   stale: 'The drawing still shows the last plan that could be made.',
-  noDesign:
-    'The sample could not be fetched: check the connection and load the page again, or open a file of your own.',
-  notKept:
-    'This browser does not keep your work between visits (its store is full or closed): save the design to a file before you leave.',
   oneFile: 'Several files were dropped; only the first one was opened.',
   pasted: 'What was pasted',
   noFile: 'What was dropped is not a file: drop a design file that ends in .edgewise.json.',
   partMissing: 'This part could not be fetched: check the connection, then close it and open it again.',
-  unread: 'The work that was kept from your last visit could not be read, so a sample is shown.',
   sectionCounts: 'Give the counts of the sections with commas between, such as 14, 13, 14.',
 } as const;
 
-export function openedText(name: string): string {
-  return `${shownName(name)} is open.`;
-}
-
-export function savedText(file: string): string {
-  return `${file} is saved.`;
-}
-
-/** A file that was not opened: its name, the reason in a sentence, and that nothing was lost. */
-export function notOpenedText(file: string, why: string): string {
-  return `${file} was not opened. ${why} Your work is as it was.`;
-}
-
-export function unreadableFile(): string {
-  return 'The browser could not read it: it may have been moved or locked.';
-}
-
 export function notPickedText(): string {
   return 'Nothing is picked up here.';
-}
-
-/** When earlier work was last touched: `3 Nov, 14:05`. */
-export function whenText(at: number): string {
-  return new Intl.DateTimeFormat('en-GB', {
-    day: 'numeric',
-    month: 'short',
-    hour: '2-digit',
-    minute: '2-digit',
-  }).format(at);
 }
 
 /** An edge that differs from its mirror image: `right neck curve, its mirror image, has 14.` */

@@ -92,7 +92,7 @@ function timesDigits(n: number): string {
 }
 
 /** `5, 4, 3, 2`, and `3, 2 (5 times)` where a number comes again and again. */
-function amountsText(amounts: readonly number[]): string {
+export function amountsText(amounts: readonly number[]): string {
   const runs: { amount: number; count: number }[] = [];
   for (const amount of amounts) {
     const last = runs.at(-1);

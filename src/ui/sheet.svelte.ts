@@ -18,10 +18,12 @@ import {
   type Drawing,
   type DrawOptions,
   type Layout,
+  type Place,
   type Window,
 } from '../renderer';
 import type { MeasuredPiece } from '../pickup';
 import { nearestPlace } from './nearestPlace';
+import { blockOf, closeView, keptInSight } from './sheetView';
 import type { Workbench } from './workbench.svelte';
 
 /** Pixels to one mm of the sheet: a little more than true size, since a screen stands farther away than paper. */
@@ -33,14 +35,10 @@ const ROOM_FOR_RULERS = 130;
 const PULL = 0.5;
 /** Room at the foot of the view for its buttons, mm. */
 const FOOT = 9;
-/** Room round the picked edges for numbers and markers, mm. */
-const AROUND = 14;
 /** How far from an edge a pointer still means it, mm. */
 const REACH = 3.4;
 /** How far from an opening a pointer still means it, mm. */
 const REACH_POINT = 2;
-/** Stitches are built in blocks of this part of the view, so that a small move builds nothing. */
-const BLOCK = 0.5;
 
 /** What the drawing shows of itself: fitted to a piece or to all, or left where the hand put it. */
 type Fitted = 'whole' | 'edges' | null;
@@ -49,7 +47,12 @@ type Fitted = 'whole' | 'edges' | null;
 export class Sheet {
   readonly #bench: Workbench;
   #size: Size = $state.raw({ width: 0, height: 0 });
-  #view: Viewport = $state.raw({ scale: 0.3, left: 0, top: 0 });
+  /** The view as the hand left it, and where the first piece stood on the sheet then. */
+  #left: { readonly view: Viewport; readonly pin: Place | undefined } = $state.raw({
+    view: { scale: 0.3, left: 0, top: 0 },
+    pin: undefined,
+  });
+  #wholeDesign = $state(false);
   /** The one piece that is drawn; null for all. */
   #alone: string | null = $state(null);
   #fitted: Fitted = 'whole';
@@ -62,7 +65,7 @@ export class Sheet {
 
   readonly #pieces: readonly MeasuredPiece[] = $derived.by(() => {
     const { plan, pickup } = this.#bench;
-    return chosenPieces(plan, pickup, undefined);
+    return chosenPieces(plan, this.#wholeDesign ? null : pickup, undefined);
   });
 
   readonly #drawn: readonly MeasuredPiece[] = $derived.by(() => {
@@ -72,7 +75,14 @@ export class Sheet {
 
   readonly #rulers: boolean = $derived(this.#wantsRulers && this.#size.width >= ROOM_FOR_RULERS);
 
-  readonly #layout: Layout = $derived.by(() => this.#layoutAt(this.#view.scale));
+  readonly #layout: Layout = $derived.by(() => this.#layoutAt(this.#left.view.scale));
+
+  /** What is in view. Where a piece grows or shrinks, the first one's stitch 0 of row 0 stays where it is on screen. */
+  readonly #view: Viewport = $derived.by(() => {
+    const { view, pin } = this.#left;
+    const now = pin && this.#layout.places.find(({ piece }) => piece === pin.piece);
+    return now ? panned(view, pin.x - now.x, pin.y - now.y) : view;
+  });
 
   readonly #detail: 'shape' | 'stitches' = $derived.by(() => {
     const gauges = this.#drawn.map(({ piece }) => piece.gauge ?? { stitches: 25, rows: 33, over: 100 });
@@ -82,15 +92,7 @@ export class Sheet {
   /** The part of the sheet for which stitches are built, as text, so that it compares. */
   readonly #block: string = $derived.by(() => {
     if (this.#detail === 'shape') return '';
-    const step = { x: this.#size.width * BLOCK, y: this.#size.height * BLOCK };
-    const from = (value: number, one: number) => (Math.floor(value / one) - 1) * one;
-    const box: Box = {
-      x: from(this.#view.left, step.x),
-      y: from(this.#view.top, step.y),
-      width: this.#size.width + 3 * step.x,
-      height: this.#size.height + 3 * step.y,
-    };
-    return JSON.stringify(box);
+    return JSON.stringify(blockOf(this.#view, this.#size));
   });
 
   /** The drawing at the scale of the view. It is the same object until something of it changes. */
@@ -135,6 +137,18 @@ export class Sheet {
     return this.#drawn.length < this.#pieces.length ? this.#alone : null;
   }
 
+  /** Draws every piece of the design, or those of the pick-up alone. */
+  set wholeDesign(on: boolean) {
+    if (on === this.#wholeDesign) return;
+    this.#wholeDesign = on;
+    this.fit();
+  }
+
+  /** Where the pieces stand on the sheet. */
+  get places(): readonly Place[] {
+    return this.#layout.places;
+  }
+
   get rulers(): boolean {
     return this.#wantsRulers;
   }
@@ -148,7 +162,7 @@ export class Sheet {
     const before = this.#size;
     this.#size = size;
     if (before.width === 0 || this.#fitted) this.#refit();
-    else this.#view = panned(this.#view, (size.width - before.width) / 2, (size.height - before.height) / 2);
+    else this.#leave(panned(this.#view, (size.width - before.width) / 2, (size.height - before.height) / 2));
   }
 
   /** The first sight of a design: the piece where the pick-up begins. */
@@ -180,7 +194,7 @@ export class Sheet {
 
   pan(dx: number, dy: number): void {
     this.#fitted = null;
-    this.#view = this.#within(panned(this.#view, dx, dy));
+    this.#leave(this.#within(panned(this.#view, dx, dy)));
   }
 
   /** Zooms about a spot of the view, which stays where it is; the middle if none is given. */
@@ -192,7 +206,7 @@ export class Sheet {
     if (next === scale || !from) return;
     const to = this.#layoutAt(next).places.find(({ piece }) => piece === from.piece)!;
     this.#fitted = null;
-    this.#view = this.#within(keptUnder(this.#view, next, spot, toSheet(to, ...toFabric(from, ...spot))));
+    this.#leave(this.#within(keptUnder(this.#view, next, spot, toSheet(to, ...toFabric(from, ...spot)))));
   }
 
   /** Zooms by a key or a button: about the picked edge nearest to the middle, which comes nearer to it. */
@@ -257,25 +271,20 @@ export class Sheet {
     const room = { width: this.#size.width, height: this.#size.height - FOOT };
     const fitting = scaleToFit(plan, this.#options(pickupIndex), room);
     const scale = Math.min(SCALE.most, Math.max(SCALE.least, fitting));
-    this.#view = centred(scale, this.#layoutAt(scale), room);
+    this.#leave(centred(scale, this.#layoutAt(scale), room));
   }
 
   #refitEdges(): void {
     const first = this.#drawn[0]?.piece.id;
     const edges = this.#bench.pickup?.edges.filter((edge) => edge.stretch.piece === first) ?? [];
-    const place = this.#layout.places.find((one) => one.piece === first);
-    if (!place || edges.length === 0) return;
+    if (first === undefined || edges.length === 0) return;
     const bounds = boundsOfAll(edges.flatMap(({ measured }) => measured.line));
-    const scale = zoomed(
-      Math.min(
-        (this.#size.width - 2 * AROUND) / Math.max(bounds.maxX - bounds.minX, 1),
-        (this.#size.height - 2 * AROUND) / Math.max(bounds.maxY - bounds.minY, 1),
-      ),
-      1,
-    );
-    const now = this.#layoutAt(scale).places.find((one) => one.piece === first)!;
-    const [x, y] = toSheet(now, (bounds.minX + bounds.maxX) / 2, (bounds.minY + bounds.maxY) / 2);
-    this.#view = { scale, left: x - this.#size.width / 2, top: y - this.#size.height / 2 };
+    this.#leave(closeView(first, bounds, this.#size, (scale) => this.#layoutAt(scale)));
+  }
+
+  #leave(view: Viewport): void {
+    const first = this.#drawn[0]?.piece.id;
+    this.#left = { view, pin: this.#layoutAt(view.scale).places.find(({ piece }) => piece === first) };
   }
 
   #layoutAt(scale: number): Layout {
@@ -300,15 +309,8 @@ export class Sheet {
     return { windows: Object.fromEntries(this.#layout.places.map((place) => [place.piece, windowIn(place, box)])) };
   }
 
-  /** The view with at least a corner of the sheet in it: a drawing can't be lost. */
   #within(view: Viewport): Viewport {
-    const { width, height } = this.#layoutAt(view.scale);
-    const keep = { x: Math.min(this.#size.width, width) / 3, y: Math.min(this.#size.height, height) / 3 };
-    return {
-      scale: view.scale,
-      left: Math.min(width - keep.x, Math.max(keep.x - this.#size.width, view.left)),
-      top: Math.min(height - keep.y, Math.max(keep.y - this.#size.height, view.top)),
-    };
+    return keptInSight(view, this.#layoutAt(view.scale), this.#size);
   }
 }
 

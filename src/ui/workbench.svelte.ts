@@ -1,4 +1,4 @@
-import { changed, redo, startHistory, step, undo, type Change, type History } from '../editor';
+import { fieldChanged, isFieldChange, redo, startHistory, step, undo, type Change, type History } from '../editor';
 import { DesignError, type Design, type EdgeRef, type Notice } from '../piece';
 import { planDesign, PlanError, type DesignPlan, type PickupPlan } from '../pickup';
 import { planned, planProblemText, SAID, voiceOf, type Voice } from '../text';
@@ -7,6 +7,13 @@ import { planned, planProblemText, SAID, voiceOf, type Voice } from '../text';
 export interface Shown {
   readonly plan: DesignPlan;
   readonly trouble: string | null;
+}
+
+/** A design that is only tried, with its plan, or the reason why there is none. */
+interface Preview {
+  readonly design: Design;
+  readonly plan: DesignPlan | null;
+  readonly why: string | null;
 }
 
 /** What one press did: something, or nothing for a reason told in a sentence. */
@@ -26,15 +33,34 @@ type Judge = (design: Design) => string | null;
 /** Judges a changed design as strictly as a file. */
 let judge: Judge = () => null;
 
+/** The design after a change. Until all kinds of change are fetched, those of single fields, which are all in reach. */
+let made = (design: Design, change: Change): Design => {
+  if (isFieldChange(change)) return fieldChanged(design, change);
+  throw new Error(`A change of kind ${change.kind} was asked for before loadEditing had ended.`);
+};
+
+let loading: Promise<void> | null = null;
+
 /**
- * Fetches the judge and its words, which no first drawing needs. Until it is there, moments after the start, fields keep
- * to their own bounds, and nothing that can break an outline is in reach.
+ * Fetches the judge with its words, and the changes of outlines and runs, which no first drawing needs. Until they are
+ * there, moments after the start, fields keep to their own bounds, and nothing that can break an outline is in reach.
+ * What failed is tried again at the next call.
  */
-export async function loadJudge(): Promise<void> {
-  const [{ checkDesign }, { problemSentence }] = await Promise.all([
+export function loadEditing(): Promise<void> {
+  loading ??= fetchEditing().catch((error: unknown) => {
+    loading = null;
+    throw error;
+  });
+  return loading;
+}
+
+async function fetchEditing(): Promise<void> {
+  const [{ checkDesign }, { problemSentence }, { changed }] = await Promise.all([
     import('../piece/checkDesign'),
     import('../text/problems'),
+    import('../editor/changes'),
   ]);
+  made = changed;
   judge = (design) => {
     try {
       checkDesign(design);
@@ -54,6 +80,12 @@ export class Workbench {
   #history: History<Work>;
   #shown: Shown;
   #pickup = $state(0);
+  /** What a movement of the hand would make of the design, not yet made. */
+  #preview: Preview | null = $state.raw(null);
+  /** Why nothing can be changed here, in a sentence; null where it can. */
+  locked: string | null = $state(null);
+  /** Puts back what is held in the hand just now; it is called before anything else is done. */
+  breakOff: (() => void) | null = null;
   /** The edge under the pointer or the focus. */
   hovered: EdgeRef | null = $state.raw(null);
   /** The edge that was chosen by a tap or a key, and stays so. */
@@ -80,12 +112,17 @@ export class Workbench {
   }
 
   get plan(): DesignPlan {
-    return this.#shown.plan;
+    return this.#preview?.plan ?? this.#shown.plan;
   }
 
   /** Why the plan on screen is not that of the present design, or null. */
   get trouble(): string | null {
-    return this.#shown.trouble;
+    return this.#preview ? this.#preview.why : this.#shown.trouble;
+  }
+
+  /** The design as the hand would have it: the present one unless something is held. */
+  get tried(): Design {
+    return this.#preview?.design ?? this.design;
   }
 
   /** Index of the pick-up that is shown; null in a design without any. */
@@ -128,7 +165,9 @@ export class Workbench {
 
   /** Makes one change, one step of history. A change that makes no valid design is refused and leaves all as it was. */
   change(change: Change): Outcome {
-    const next = changed(this.design, change);
+    this.breakOff?.();
+    if (this.locked !== null) return { ok: false, why: this.locked };
+    const next = made(this.design, change);
     if (next === this.design) return DONE;
     const why = judge(next);
     if (why !== null) return { ok: false, why };
@@ -137,13 +176,35 @@ export class Workbench {
     return DONE;
   }
 
+  /** Shows what a change would make without making it; null shows the present design again. */
+  preview(change: Change | null): void {
+    const next = change && made(this.design, change);
+    if (next === null || next === this.design) {
+      this.#preview = null;
+      return;
+    }
+    const why = judge(next);
+    if (why !== null) {
+      this.#preview = { design: next, plan: null, why };
+      return;
+    }
+    try {
+      this.#preview = { design: next, plan: planDesign(next), why: null };
+    } catch (error) {
+      this.#preview = { design: next, plan: null, why: refused(error).why };
+    }
+  }
+
+  /** One step back. While something is held in the hand, that alone is put back. */
   undo(): void {
+    if (this.#isHeld()) return;
     const could = this.canUndo;
     this.#settle(undo(this.#history));
     this.#tell(could ? SAID.undone : SAID.nothingToUndo);
   }
 
   redo(): void {
+    if (this.#isHeld()) return;
     const could = this.canRedo;
     this.#settle(redo(this.#history));
     this.#tell(could ? SAID.redone : SAID.nothingToRedo);
@@ -151,6 +212,7 @@ export class Workbench {
 
   /** Puts another design on the bench, as one step: what was there comes back with undo. */
   open(design: Design, origin: string, notices: readonly Notice[] = []): Outcome {
+    this.breakOff?.();
     try {
       const plan = planDesign(design);
       this.#history = step(this.#history, { design, origin });
@@ -163,6 +225,28 @@ export class Workbench {
     this.selected = null;
     this.notices = notices;
     return DONE;
+  }
+
+  /** Shows the present work as it was changed elsewhere; that is no step of this bench's own. */
+  follow(design: Design): void {
+    this.breakOff?.();
+    this.#settle({ ...this.#history, present: { design, origin: this.origin }, future: [] });
+  }
+
+  /** The work of one origin goes on as a work of another, with all that can be undone in it. */
+  rebind(origin: string, to: string): void {
+    const bound = (work: Work): Work => (work.origin === origin ? { ...work, origin: to } : work);
+    const { past, present, future } = this.#history;
+    this.#history = { past: past.map(bound), present: bound(present), future: future.map(bound) };
+  }
+
+  #isHeld(): boolean {
+    if (this.breakOff) {
+      this.breakOff();
+      return true;
+    }
+    if (this.locked !== null) this.announcement = this.locked;
+    return this.locked !== null;
   }
 
   /** Shows the plan of the present design; where none can be made the last good one stays, with the reason. */

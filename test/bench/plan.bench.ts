@@ -87,6 +87,11 @@ function garments(openings: number): Design {
   );
 }
 
+/** Plans a design, and asks for every point of its pick-up. */
+function pointsOf(made: Design): number {
+  return planDesign(made).pickups[0]!.points.length;
+}
+
 function picked(pieces: readonly Raw[], along: readonly Raw[]): Design {
   return design(pieces, { along, joined: true, sections: { by: 'length', parts: 8 }, band: { multiple: 4 } });
 }
@@ -100,9 +105,65 @@ for (const [name, make] of [
     for (const openings of [1000, 3000, 10_000]) {
       const made = make(openings);
       // The copy is part of the round: it takes about as long whatever the number of openings.
-      bench(`${openings} openings (${planDesign(made).pickups[0]!.points.length} drawn)`, () => {
-        planDesign(fresh(made));
+      bench(`${openings} openings (${pointsOf(made)} drawn)`, () => {
+        pointsOf(fresh(made));
       });
     }
   });
 }
+
+/** Pieces with two bowed edges of 150 rows up each side, one or both of them picked up from: so many edges in all. */
+function sides(edges: number): Design {
+  const bow = (from: [number, number], to: [number, number]) => ({
+    from,
+    path: 'curve',
+    handles: [
+      [from[0] + 5, from[1] + (to[1] - from[1]) / 3],
+      [to[0] + 5, to[1] - (to[1] - from[1]) / 3],
+    ],
+  });
+  const pieces = Array.from({ length: Math.ceil(edges / 4) }, (_, i) =>
+    whole(`p${i}`, [
+      { from: [0, 0] },
+      bow([60, 0], [60, 150]),
+      bow([60, 150], [60, 300]),
+      { from: [60, 300] },
+      bow([0, 300], [0, 150]),
+      bow([0, 150], [0, 0]),
+    ]),
+  );
+  const along = pieces.flatMap((_, i) => ['e1', 'e2', 'e4', 'e5'].map((edge) => ({ piece: `p${i}`, edge })));
+  return picked(pieces, along.slice(0, edges));
+}
+
+/** The corner between the two edges on the right of the first piece, so many stitches from where it was. */
+function moved(made: Design, by: number): Design {
+  const [first, ...others] = made.pieces;
+  const outline = first!.outline.map((edge) =>
+    edge.id === 'e2' ? { ...edge, from: [edge.from[0] + by, edge.from[1]] as const } : edge,
+  );
+  return { ...made, pieces: [{ ...first!, outline }, ...others] };
+}
+
+/**
+ * One move of a drag: two edges of 150 openings are measured anew, and those whose count changes with them are chosen
+ * on anew, whatever the size of the rest. The corner goes to and fro over forty stitches. Numbering every opening
+ * through comes on top where the points are asked for.
+ */
+describe('a corner dragged', () => {
+  for (const edges of [2, 20, 67]) {
+    const made = sides(edges);
+    const openings = pointsOf(made);
+    let move = 0;
+    const dragged = () => {
+      move += 1;
+      return moved(made, Math.abs((move % 40) - 20));
+    };
+    bench(`${openings} openings, counted`, () => {
+      planDesign(dragged());
+    });
+    bench(`${openings} openings, counted and numbered`, () => {
+      pointsOf(dragged());
+    });
+  }
+});

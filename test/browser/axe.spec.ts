@@ -1,18 +1,6 @@
 import { expect, test, type Page } from '@playwright/test';
-import axe from 'axe-core';
+import { faultsIn } from './faults';
 import { openPage } from './page';
-
-/** What axe finds wrong with the page as it stands. */
-async function faultsIn(page: Page): Promise<string[]> {
-  await page.addScriptTag({ content: axe.source });
-  return page.evaluate(async () => {
-    const inPage = window as unknown as { axe: typeof axe };
-    const { violations } = await inPage.axe.run(document, {
-      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
-    });
-    return violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html.slice(0, 160)}`));
-  });
-}
 
 async function openAll(page: Page): Promise<void> {
   await page.locator('details').evaluateAll((all) => all.forEach((one) => one.setAttribute('open', '')));

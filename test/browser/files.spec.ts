@@ -132,31 +132,6 @@ test.describe('what was done', () => {
     await other.reload();
     await expect(other).toHaveTitle(/lamplighter vest/);
   });
-
-  test('that the browser will not keep is told of, and can be saved to a file', async ({ page }) => {
-    await page.addInitScript(() => {
-      Storage.prototype.setItem = () => {
-        throw new DOMException('full', 'QuotaExceededError');
-      };
-    });
-    await openPage(page);
-    await changeCount(page);
-    await expect(page.getByRole('alert')).toContainText(/save the design to a file/);
-    expect((await saveDesign(page)).text).toContain('"count": 10');
-  });
-
-  test('is not lost with a store that is shut', async ({ page }) => {
-    await page.addInitScript(() => {
-      Object.defineProperty(window, 'localStorage', {
-        get: () => {
-          throw new DOMException('shut', 'SecurityError');
-        },
-      });
-    });
-    await openPage(page);
-    await expect(page.getByRole('alert')).toContainText(/save the design to a file/);
-    await changeCount(page);
-  });
 });
 
 test('a design that is pasted is opened, but not while words are being typed', async ({ page }) => {
@@ -190,4 +165,105 @@ test('a change that can not be planned leaves the last good plan, greyed with th
   await page.reload();
   await expect(count(page)).toHaveText(before!);
   await expect(page.getByRole('alert')).toHaveCount(0);
+});
+
+test.describe("with the browser's own file dialogs", () => {
+  /** Stands for the dialogs: what is to be chosen, and what was asked and written. */
+  interface Stand {
+    choose: 'file' | 'nothing' | 'broken';
+    asked: string[];
+    written: string[];
+    text: string;
+  }
+
+  async function openWithDialogs(page: Page): Promise<void> {
+    await page.addInitScript(() => {
+      const stand: Stand = { choose: 'file', asked: [], written: [], text: '' };
+      const left = () => Promise.reject(new DOMException('left', 'AbortError'));
+      Object.assign(window, {
+        stand,
+        showOpenFilePicker: () => {
+          if (stand.choose === 'nothing') return left();
+          const getFile = () =>
+            stand.choose === 'broken'
+              ? Promise.reject(new DOMException('gone', 'NotFoundError'))
+              : Promise.resolve(new File([stand.text], 'chosen.json'));
+          return Promise.resolve([{ getFile }]);
+        },
+        showSaveFilePicker: ({ suggestedName }: { suggestedName: string }) => {
+          stand.asked.push(suggestedName);
+          if (stand.choose === 'nothing') return left();
+          const createWritable = () =>
+            stand.choose === 'broken'
+              ? Promise.reject(new DOMException('full', 'NotAllowedError'))
+              : Promise.resolve({
+                  write: (text: string) => Promise.resolve(stand.written.push(text)),
+                  close: () => Promise.resolve(),
+                  abort: () => Promise.resolve(),
+                });
+          return Promise.resolve({ name: 'mine.edgewise.json', createWritable });
+        },
+      });
+    });
+    await page.goto('./');
+    await expect(drawing(page)).toBeVisible();
+  }
+
+  const set = (page: Page, fields: Partial<Stand>) =>
+    page.evaluate((given) => {
+      Object.assign((window as unknown as { stand: Stand }).stand, given);
+    }, fields);
+  const look = (page: Page) =>
+    page.evaluate(() => {
+      const { asked, written } = (window as unknown as { stand: Stand }).stand;
+      return { asked, written };
+    });
+
+  test('a design is opened; a dialog left without a choice is no fault', async ({ page }) => {
+    await openWithDialogs(page);
+    await set(page, { choose: 'nothing' });
+    await page.getByRole('button', { name: 'Open', exact: true }).click();
+    await set(page, { choose: 'file', text: sampleText('vest') });
+    await page.keyboard.press('Control+o');
+    await expect(page).toHaveTitle(/lamplighter vest/);
+    await expect(page.getByRole('alert')).toHaveCount(0);
+    await set(page, { choose: 'broken' });
+    await page.keyboard.press('Control+o');
+    await expect(page.getByRole('alert')).toContainText('The file was not opened');
+    await expect(page).toHaveTitle(/lamplighter vest/);
+  });
+
+  test('a design is saved where the user says, and again to the same place, but another one is asked for', async ({
+    page,
+  }) => {
+    await openWithDialogs(page);
+    await set(page, { choose: 'nothing' });
+    await page.keyboard.press('Control+s');
+    await expect.poll(() => look(page)).toEqual({ asked: ['marens-harbour-pullover.edgewise.json'], written: [] });
+    await expect(page.getByRole('alert')).toHaveCount(0);
+    await set(page, { choose: 'file' });
+    await page.keyboard.press('Control+s');
+    await expect(page.locator('.said')).toHaveText('mine.edgewise.json is saved.');
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
+    await expect.poll(async () => (await look(page)).written.length).toBe(2);
+    expect((await look(page)).asked).toHaveLength(2);
+    expect((await look(page)).written[0]).toContain('"format": "edgewise"');
+    await set(page, { text: sampleText('vest') });
+    await page.keyboard.press('Control+o');
+    await expect(page).toHaveTitle(/lamplighter vest/);
+    await page.keyboard.press('Control+s');
+    await expect.poll(async () => (await look(page)).asked).toHaveLength(3);
+  });
+
+  test('a place that refuses is told of, and asked for again', async ({ page }) => {
+    await openWithDialogs(page);
+    await set(page, { choose: 'broken' });
+    await page.keyboard.press('Control+s');
+    await expect(page.getByRole('alert')).toContainText('was not saved');
+    await set(page, { choose: 'file' });
+    await page.keyboard.press('Control+s');
+    await expect(page.locator('.said')).toHaveText('mine.edgewise.json is saved.');
+    await expect(page.getByRole('alert')).toHaveCount(0);
+    expect((await look(page)).asked).toHaveLength(2);
+  });
 });

@@ -7,9 +7,18 @@ export function sampleText(name: string): string {
   return readFileSync(fileURLToPath(new URL(`../../static/samples/${name}.edgewise.json`, import.meta.url)), 'utf8');
 }
 
+/** Takes the browser's own file dialogs away, which no test can reach: files then go in and out the plain way. */
+export async function withoutDialogs(page: Page): Promise<void> {
+  await page.addInitScript(() => {
+    for (const name of ['showOpenFilePicker', 'showSaveFilePicker'])
+      Object.defineProperty(window, name, { value: undefined });
+  });
+}
+
 /** Opens the page and waits until its drawing stands. */
-export async function openPage(page: Page): Promise<void> {
-  await page.goto('./');
+export async function openPage(page: Page, address = './'): Promise<void> {
+  await withoutDialogs(page);
+  await page.goto(address);
   await expect(drawing(page)).toBeVisible();
 }
 

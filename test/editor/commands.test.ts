@@ -20,15 +20,26 @@ describe('the commands', () => {
     for (const { keys } of commands) expect(keys.length).toBeGreaterThan(0);
   });
 
-  it('share no key', () => {
-    const all = commands.flatMap(({ keys }) => keys.map((chord) => keyText(chord)));
-    expect(new Set(all).size).toBe(all.length);
+  it('share no key with another one that goes to the same place', () => {
+    const keysOf = (held: (command: Command) => boolean) =>
+      commands.filter(held).flatMap(({ keys }) => keys.map((chord) => keyText(chord)));
+    const anywhere = keysOf(({ onDrawing, onGrip }) => !onDrawing && !onGrip);
+    const drawing = keysOf(({ onDrawing }) => onDrawing === true);
+    const grip = keysOf(({ onGrip }) => onGrip === true);
+    // What a grip means by a key comes before what the drawing under it means; neither takes a key of the whole page.
+    for (const own of [drawing, grip]) {
+      const all = [...anywhere, ...own];
+      expect(new Set(all).size).toBe(all.length);
+    }
+    expect(grip.filter((key) => drawing.includes(key)).sort()).toEqual(['←', '↑', '→', '↓']);
   });
 
-  it.each(commands)('$id is given by each of its keys with the drawing in focus', ({ id, keys }) => {
+  it.each(commands)('$id is given by each of its keys in its own place', ({ id, keys, onGrip }) => {
+    const focus = onGrip ? 'grip' : 'drawing';
     for (const { key, mod = false, shift = false } of keys) {
-      expect(commandFor(press(key, { ctrl: mod, shift }), 'drawing')).toBe(id);
-      if (mod) expect(commandFor(press(key, { meta: true, shift }), 'drawing')).toBe(id);
+      expect(commandFor(press(key, { ctrl: mod, shift }), focus)).toBe(id);
+      if (mod) expect(commandFor(press(key, { meta: true, shift }), focus)).toBe(id);
+      if (onGrip) expect(commandFor(press(key, { ctrl: mod, shift }), 'drawing')).not.toBe(id);
     }
   });
 });
@@ -46,11 +57,20 @@ describe('a key', () => {
 
   it.each<[string, Focus, string | null]>([
     ['ArrowLeft', 'drawing', 'pan-left'],
+    ['ArrowLeft', 'grip', 'nudge-left'],
     ['ArrowLeft', 'elsewhere', null],
+    ['Delete', 'grip', 'remove-corner'],
+    ['Delete', 'drawing', null],
+    ['Escape', 'grip', 'let-go'],
     ['Escape', 'elsewhere', null],
     ['+', 'elsewhere', 'zoom-in'],
   ])('%s with the focus on %s gives %s', (key, focus, id) => {
     expect(commandFor(press(key), focus)).toBe(id);
+  });
+
+  it('with Shift goes ten times as far on a grip, and moves the drawing as it does without', () => {
+    expect(commandFor(press('ArrowUp', { shift: true }), 'grip')).toBe('nudge-far-up');
+    expect(commandFor(press('ArrowUp', { shift: true }), 'drawing')).toBe('pan-up');
   });
 
   it('that means nothing, or is held with Alt, gives nothing', () => {

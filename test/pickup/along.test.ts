@@ -3,10 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { pointAt, type Segment } from '../../src/geometry';
 import type { Piece } from '../../src/piece';
 import { alongLine } from '../../src/pickup/along';
-import { openingsOf } from '../../src/pickup';
 import { cellOf, measurePiece, type MeasuredEdge } from '../../src/shaping';
 import { arbitraryDesign } from '../piece/arbitrary';
-import { design, piece, type Raw } from './builders';
+import { design, piece, recorded, type Raw } from './builders';
 
 const first = (raw: Raw, id: string): [MeasuredEdge, Piece] => {
   const one = design(raw).pieces[0]!;
@@ -112,7 +111,7 @@ describe('distances', () => {
   it('along the join gain on those along the edge with every turn of a neckline, half of it at its foot', () => {
     const [edge, one] = first(neck, 'neck');
     const choice = { inset: 1, garterAt: 'bump', stepHoles: false, halfLoop: false } as const;
-    const { all } = openingsOf(edge, cellOf(one), choice);
+    const { all } = recorded(edge, cellOf(one), choice);
     const gained = all.map((opening) => opening.joinAt - opening.edgeAt);
     expect(gained.every((mm, i) => mm >= (gained[i - 1] ?? 0) - 1e-9)).toBe(true);
     gained.forEach((mm, i) => expect(mm + gained.at(-1 - i)!).toBeCloseTo(Math.PI * 5, 6));
@@ -124,7 +123,7 @@ describe('distances', () => {
       fc.property(arbitraryDesign, fc.constantFrom(0, 0.5, 1), fc.boolean(), ({ pieces }, inset, stepHoles) => {
         for (const one of pieces) {
           for (const edge of measurePiece(one)) {
-            const { all, edgeMm, joinMm } = openingsOf(edge, cellOf(one), {
+            const { all, edgeMm, joinMm } = recorded(edge, cellOf(one), {
               inset,
               garterAt: 'bump',
               stepHoles,
@@ -164,7 +163,7 @@ describe('distances', () => {
           { from: [0, 30] },
         ]);
         const [edge, one] = first(raw, 'hill');
-        const { all } = openingsOf(edge, cellOf(one), {
+        const { all } = recorded(edge, cellOf(one), {
           inset: 0,
           garterAt: 'bump',
           stepHoles: false,
@@ -192,7 +191,7 @@ describe('distances', () => {
       { from: [0, 40] },
     ]);
     const [edge, one] = first(wave, 'wave');
-    const { all } = openingsOf(edge, cellOf(one), { inset: 1, garterAt: 'bump', stepHoles: false, halfLoop: false });
+    const { all } = recorded(edge, cellOf(one), { inset: 1, garterAt: 'bump', stepHoles: false, halfLoop: false });
     expect(all).toHaveLength(80);
     all.forEach((opening, i) => expect(Math.abs(opening.edgeAt - 5 * (i + 0.5))).toBeLessThan(5));
   });
@@ -214,7 +213,7 @@ describe('distances', () => {
       { from: [0, 40] },
     ]);
     const [edge, one] = first(raw, 'knob');
-    const { all, edgeMm, joinMm } = openingsOf(edge, cellOf(one), {
+    const { all, edgeMm, joinMm } = recorded(edge, cellOf(one), {
       inset: 1,
       garterAt: 'bump',
       stepHoles: false,

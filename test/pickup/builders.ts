@@ -1,5 +1,6 @@
 import { readDesign, type Design, type Pickup } from '../../src/piece';
-import { planDesign, type PickupPlan } from '../../src/pickup';
+import { openingsOf, planDesign, type NeedleChoice, type Opening, type PickupPlan } from '../../src/pickup';
+import type { MeasuredEdge } from '../../src/shaping';
 
 /** Fields of a raw document, as a file has them. */
 export type Raw = Record<string, unknown>;
@@ -60,6 +61,23 @@ export function plan(pieces: Raw | readonly Raw[], pickup: Raw, fields: Raw = {}
 /** A rate for one edge of the piece "piece". */
 export function rate(edge: string, value: Raw): Raw {
   return { piece: 'piece', edge, rate: value };
+}
+
+/** An opening of an edge as one record. */
+export type EdgeOpening = Opening & { readonly hole: boolean };
+
+/** The openings of an edge, each as one record. */
+export function recorded(
+  edge: MeasuredEdge,
+  cell: { readonly width: number; readonly height: number },
+  choice: NeedleChoice,
+) {
+  const { list, edgeMm, joinMm } = openingsOf(edge, cell, choice);
+  const all = list.x.map((x, i): EdgeOpening => {
+    const [row, y] = [list.row[i]!, list.y[i]!];
+    return { ...list.sort[i]!, column: Math.floor(x), row, x, y, edgeAt: list.edgeAt[i]!, joinAt: list.joinAt[i]! };
+  });
+  return { all, edgeMm, joinMm };
 }
 
 /** Whether each opening of an edge is used, in working order. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { openingsOf, type EdgeOpening, type NeedleChoice } from '../../src/pickup';
+import type { NeedleChoice } from '../../src/pickup';
 import { cellOf, measurePiece } from '../../src/shaping';
-import { design, piece, rectangle, type Raw } from './builders';
+import { design, piece, recorded, rectangle, type EdgeOpening, type Raw } from './builders';
 
 const USUAL: NeedleChoice = { inset: 1, garterAt: 'bump', stepHoles: false, halfLoop: false };
 
@@ -9,7 +9,7 @@ const USUAL: NeedleChoice = { inset: 1, garterAt: 'bump', stepHoles: false, half
 function openings(raw: Raw, id: string, choice: Partial<NeedleChoice> = {}): readonly EdgeOpening[] {
   const one = design(raw).pieces[0]!;
   const edge = measurePiece(one).find((candidate) => candidate.id === id)!;
-  return openingsOf(edge, cellOf(one), { ...USUAL, ...choice }).all;
+  return recorded(edge, cellOf(one), { ...USUAL, ...choice }).all;
 }
 
 const kinds = (list: readonly EdgeOpening[]) => [...new Set(list.map((opening) => opening.kind))];

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Design, Pickup } from '../../src/piece';
-import { stretchesOf, twinsOf } from '../../src/pickup/stretches';
+import { stretchesOf, twinsOf, type WorkedStretch } from '../../src/pickup/stretches';
 import { arbitraryDesign } from '../piece/arbitrary';
 import { along, design, piece, plan, rectangle, usedOn, withPickup } from './builders';
 import { numbersOf, planned, pointsOn } from './plans';
@@ -33,15 +33,14 @@ describe('parts of an edge', () => {
             );
             const worked =
               made.hand === 'left' && backwards ? halves.reverse() : made.hand === 'left' ? halves.reverse() : halves;
-            const places = (list: readonly { x: number; y: number }[]) => list.map(({ x, y }) => `${x} ${y}`).sort();
-            expect(places(worked.flatMap((half) => half.openings))).toEqual(places(whole!.openings));
+            const places = (run: WorkedStretch) => run.openings.x.map((x, i) => `${x} ${run.openings.y[i]!}`);
+            expect(worked.flatMap(places).sort()).toEqual(places(whole!).sort());
             expect(worked[0]!.edgeMm + worked[1]!.edgeMm).toBeCloseTo(whole!.edgeMm, 6);
             expect(worked[0]!.joinMm + worked[1]!.joinMm).toBeCloseTo(whole!.joinMm, 6);
             expect(worked[0]!.rows + worked[1]!.rows).toBe(whole!.rows);
             expect(worked[0]!.stitches + worked[1]!.stitches).toBe(whole!.stitches);
             for (const half of worked) {
-              for (const { edgeAt } of half.openings)
-                expect(edgeAt >= -1e-6 && edgeAt <= half.edgeMm + 1e-6).toBe(true);
+              for (const at of half.openings.edgeAt) expect(at >= -1e-6 && at <= half.edgeMm + 1e-6).toBe(true);
             }
           }
         },
@@ -69,8 +68,8 @@ describe('working order', () => {
   it('against the outline turns an edge round', () => {
     const made = design(rectangle(30, 10), along([{ edge: 'right', backwards: true }]));
     const [turned] = stretches(made);
-    expect(turned!.openings.map((opening) => opening.y)).toEqual([9.5, 8.5, 7.5, 6.5, 5.5, 4.5, 3.5, 2.5, 1.5, 0.5]);
-    expect(turned!.openings[0]!.edgeAt).toBeCloseTo(0.5 * (100 / 28), 9);
+    expect(turned!.openings.y).toEqual([9.5, 8.5, 7.5, 6.5, 5.5, 4.5, 3.5, 2.5, 1.5, 0.5]);
+    expect(turned!.openings.edgeAt[0]).toBeCloseTo(0.5 * (100 / 28), 9);
   });
 
   it('of a left-handed knitter is the whole run reversed, as much wanted and as many picked up', () => {

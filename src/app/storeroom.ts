@@ -1,0 +1,38 @@
+import type { Desk } from './desk';
+import { Doors } from './doors';
+import { Keeper } from './keeper';
+import { Shelf } from './shelf';
+
+/** Everything about files, links and the browser's database, fetched as one part. */
+export class Storeroom {
+  readonly keeper: Keeper;
+  readonly doors: Doors;
+  readonly shelf: Shelf;
+  readonly #desk: Desk;
+
+  constructor(desk: Desk) {
+    this.#desk = desk;
+    this.keeper = new Keeper(desk);
+    this.doors = new Doors(desk);
+    this.shelf = new Shelf(desk, this.keeper, this.doors);
+  }
+
+  /** Begins to keep, and brings a link's design, the last work or the first sample to the bench. */
+  async start(): Promise<void> {
+    const last = await this.keeper.start();
+    if (!(await this.doors.openLink(location.href)) && !this.#desk.bench && last) this.keeper.goOn(last);
+    if (!this.#desk.bench) this.#desk.putFirst();
+    this.keeper.changed();
+    await this.#beReady();
+  }
+
+  /** What stands in for lost work must be at hand when the connection is gone. */
+  async #beReady(): Promise<void> {
+    try {
+      await import('../ui/LastingNotice.svelte');
+    } catch (error) {
+      // It can be fetched later as well.
+      if (!(error instanceof TypeError)) throw error;
+    }
+  }
+}

@@ -1,0 +1,113 @@
+import type { Band, Design, EdgeRef, Hand, Pickup, Rate, SectionsWish, Terms, Units } from '../piece';
+import type { Gauge, Mm } from '../units';
+import { onPickup, onPiece, placed, withFields } from './records';
+import { regridded } from './regrid';
+
+/** A change of one field or entry, which leaves every outline as it is, but for a new gauge. */
+export type FieldChange =
+  | { readonly kind: 'rename'; readonly name: string }
+  | { readonly kind: 'units'; readonly units: Units }
+  | { readonly kind: 'terms'; readonly terms: Terms }
+  | { readonly kind: 'hand'; readonly hand: Hand }
+  | { readonly kind: 'gauge'; readonly piece: string; readonly gauge: Gauge; readonly keep: 'size' | 'counts' }
+  | { readonly kind: 'rate'; readonly pickup: string; readonly edge: EdgeRef; readonly rate: Rate | null }
+  | { readonly kind: 'measured'; readonly pickup: string; readonly edge: EdgeRef; readonly mm: Mm | null }
+  | { readonly kind: 'stated'; readonly pickup: string; readonly edge: EdgeRef; readonly count: number | null }
+  | { readonly kind: 'band'; readonly pickup: string; readonly band: Partial<Band> }
+  | { readonly kind: 'sections'; readonly pickup: string; readonly sections: SectionsWish | null }
+  | { readonly kind: 'pickup'; readonly pickup: string; readonly fields: PickupFields };
+
+/** What of a pick-up can be set as a whole. */
+export type PickupFields = Partial<
+  Pick<
+    Pickup,
+    | 'name'
+    | 'joined'
+    | 'measure'
+    | 'inset'
+    | 'target'
+    | 'spread'
+    | 'statedTotal'
+    | 'statedSections'
+    | 'got'
+    | 'flat'
+    | 'stepHoles'
+    | 'halfLoop'
+    | 'garterAt'
+  >
+>;
+
+/** All their kinds. */
+const KINDS = {
+  rename: true,
+  units: true,
+  terms: true,
+  hand: true,
+  gauge: true,
+  rate: true,
+  measured: true,
+  stated: true,
+  band: true,
+  sections: true,
+  pickup: true,
+} as const satisfies Record<FieldChange['kind'], true>;
+
+/** Whether a change concerns fields alone, so that `fieldChanged` makes it. */
+export function isFieldChange(change: { readonly kind: string }): change is FieldChange {
+  return Object.hasOwn(KINDS, change.kind);
+}
+
+/**
+ * The design after a change of fields. What does not change stays the same object, so that nothing is measured or
+ * planned anew without need; a change to what already is gives the same design.
+ */
+export function fieldChanged(design: Design, change: FieldChange): Design {
+  switch (change.kind) {
+    case 'rename':
+      return withFields(design, { name: change.name });
+    case 'units':
+      return withFields(design, { units: change.units });
+    case 'terms':
+      return withFields(design, { terms: change.terms });
+    case 'hand':
+      return withFields(design, { hand: change.hand });
+    case 'gauge':
+      return onPiece(design, change.piece, (piece) => {
+        const gauged = withFields(piece, { gauge: change.gauge });
+        return gauged !== piece && change.keep === 'size' ? regridded(piece, change.gauge) : gauged;
+      });
+    case 'rate':
+      return onPickup(design, change.pickup, (pickup) =>
+        withFields(pickup, {
+          rates: placed(pickup.rates, change.edge, change.rate === null ? null : { rate: change.rate }),
+        }),
+      );
+    case 'measured':
+      return onPickup(design, change.pickup, (pickup) =>
+        withFields(pickup, {
+          measured: placed(pickup.measured, change.edge, change.mm === null ? null : { mm: change.mm }),
+        }),
+      );
+    case 'stated':
+      return onPickup(design, change.pickup, (pickup) =>
+        withFields(pickup, {
+          stated: placed(pickup.stated, change.edge, change.count === null ? null : { count: change.count }),
+        }),
+      );
+    case 'band':
+      return onPickup(design, change.pickup, (pickup) =>
+        withFields(pickup, { band: withFields(pickup.band, change.band) }),
+      );
+    case 'sections':
+      return onPickup(design, change.pickup, (pickup) => sectioned(pickup, change.sections));
+    case 'pickup':
+      return onPickup(design, change.pickup, (pickup) => withFields(pickup, change.fields));
+  }
+}
+
+function sectioned(pickup: Pickup, sections: SectionsWish | null): Pickup {
+  if (sections !== null) return withFields(pickup, { sections });
+  if (pickup.sections === undefined) return pickup;
+  const { sections: _sections, ...rest } = pickup;
+  return rest;
+}

@@ -1,0 +1,3 @@
+export { default as Bar } from './Bar.svelte';
+export { default as Marks } from './Marks.svelte';
+export { ChoosingTool } from './tool.svelte';

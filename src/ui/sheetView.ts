@@ -1,0 +1,49 @@
+import { zoomed, type Size, type Viewport } from '../editor';
+import type { Bounds } from '../geometry';
+import { toSheet, type Box, type Layout } from '../renderer';
+
+/** Room round the picked edges for numbers and markers, mm. */
+const AROUND = 14;
+/** Stitches are built in blocks of this part of the view, so that a small move builds nothing. */
+const BLOCK = 0.5;
+
+/** The view with at least a corner of the sheet in it: a drawing can't be lost. */
+export function keptInSight(view: Viewport, sheet: Size, size: Size): Viewport {
+  const keep = { x: Math.min(size.width, sheet.width) / 3, y: Math.min(size.height, sheet.height) / 3 };
+  return {
+    scale: view.scale,
+    left: Math.min(sheet.width - keep.x, Math.max(keep.x - size.width, view.left)),
+    top: Math.min(sheet.height - keep.y, Math.max(keep.y - size.height, view.top)),
+  };
+}
+
+/** The part of the sheet for which stitches are built: a little more than is in view, the same over small moves. */
+export function blockOf(view: Viewport, size: Size): Box {
+  const step = { x: size.width * BLOCK, y: size.height * BLOCK };
+  const from = (value: number, one: number) => (Math.floor(value / one) - 1) * one;
+  return {
+    x: from(view.left, step.x),
+    y: from(view.top, step.y),
+    width: size.width + 3 * step.x,
+    height: size.height + 3 * step.y,
+  };
+}
+
+/**
+ * A part of a piece as large as it will go, in the middle of the view.
+ *
+ * @param bounds in fabric mm
+ * @param layoutAt lays the sheet out at a scale
+ */
+export function closeView(piece: string, bounds: Bounds, size: Size, layoutAt: (scale: number) => Layout): Viewport {
+  const scale = zoomed(
+    Math.min(
+      (size.width - 2 * AROUND) / Math.max(bounds.maxX - bounds.minX, 1),
+      (size.height - 2 * AROUND) / Math.max(bounds.maxY - bounds.minY, 1),
+    ),
+    1,
+  );
+  const place = layoutAt(scale).places.find((one) => one.piece === piece)!;
+  const [x, y] = toSheet(place, (bounds.minX + bounds.maxX) / 2, (bounds.minY + bounds.maxY) / 2);
+  return { scale, left: x - size.width / 2, top: y - size.height / 2 };
+}
