@@ -23,8 +23,8 @@ export interface EdgeOpenings {
   readonly joinAt: (edgeAt: Mm) => Mm;
 }
 
-/** What an editor shows of an edge at once: as it is and, for a moment, as it was. */
-const kept = shelf<MeasuredEdge, EdgeOpenings>(2);
+/** The pick-ups along one edge rarely choose in more than a few ways. */
+const kept = shelf<MeasuredEdge, EdgeOpenings>(4);
 
 /**
  * Every opening along an edge, by the table of openings: bound off and cast on one to a stitch, live one to a stitch
