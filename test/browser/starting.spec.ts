@@ -8,7 +8,7 @@ test('from an empty shelf to a round-neck front with its neckband count in three
   await page.locator('[data-starter="round-neck"]').click();
   const dialog = page.getByRole('dialog');
   await expect(dialog.getByRole('status')).toHaveText(/^Neckband: \d+ stitches$/);
-  const told = (await dialog.getByRole('status').textContent())!.match(/\d+/)![0];
+  const told = /\d+/.exec((await dialog.getByRole('status').textContent())!)![0];
   await dialog.getByRole('button', { name: 'Begin' }).click();
   await expect(dialog).toBeHidden();
   await expect(count(page)).toHaveText(told);
