@@ -2,7 +2,7 @@
 import type { MeasuredEdge } from '../shaping';
 import type { FinishedWidth, PickupPlan, PlannedEdge, RatioChoice } from '../pickup';
 import type { Units } from '../piece';
-import type { LengthRead, NumberRead } from '../units';
+import type { LengthRead, Mm, NumberRead } from '../units';
 import { edgeName, shownName } from './edgeName';
 import { fabricLabel, gaugeLabel, shapeLabel } from './labels';
 import { rowOrRound } from './needle';
@@ -32,8 +32,16 @@ export function refusedText(typed: string, fault: Fault, kept: string): string {
 
 /** A number outside what the field can hold. */
 export function outsideText(least: number, most: number, whole: boolean, kept: string): string {
-  const stays = kept === '' ? 'the field stays empty' : `${kept} stays`;
-  return `${whole ? 'A whole number' : 'A number'} from ${plainNumber(least, 2)} to ${plainNumber(most, 2)} is needed, so ${stays}.`;
+  return neededText(whole ? 'A whole number' : 'A number', `${plainNumber(least, 2)} to ${plainNumber(most, 2)}`, kept);
+}
+
+/** A length outside what the field can hold. */
+export function outsideLengthText(least: Mm, most: Mm, units: Units, kept: string): string {
+  return neededText('A length', `${lengthText(least, units)} to ${lengthText(most, units)}`, kept);
+}
+
+function neededText(what: string, range: string, kept: string): string {
+  return `${what} from ${range} is needed, so ${kept === '' ? 'the field stays empty' : `${kept} stays`}.`;
 }
 
 /** Under the count: `0.6% short of the 84.5 wanted; 21 × 4, a multiple of 4.` */

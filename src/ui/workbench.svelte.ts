@@ -213,6 +213,8 @@ export class Workbench {
   /** Puts another design on the bench, as one step: what was there comes back with undo. */
   open(design: Design, origin: string, notices: readonly Notice[] = []): Outcome {
     this.breakOff?.();
+    const why = judge(design);
+    if (why !== null) return { ok: false, why };
     try {
       const plan = planDesign(design);
       this.#history = step(this.#history, { design, origin });

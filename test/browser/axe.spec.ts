@@ -1,5 +1,6 @@
 import { expect, test, type Page } from '@playwright/test';
 import { faultsIn } from './faults';
+import { grip, shape, spotOf } from './grips';
 import { openPage } from './page';
 
 async function openAll(page: Page): Promise<void> {
@@ -34,6 +35,42 @@ for (const [what, press] of [
     await openPage(page);
     await page.getByRole('button', { name: press }).click();
     expect(await faultsIn(page)).toEqual([]);
+  });
+}
+
+for (const [colorScheme, width] of [
+  ['light', 1280],
+  ['dark', 390],
+] as const) {
+  test(`axe finds nothing wrong with the tools of the outline in ${colorScheme} at ${width} px`, async ({ page }) => {
+    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+    await page.setViewportSize({ width, height: 844 });
+    await openPage(page);
+    const check = (what: string) => test.step(what, async () => expect(await faultsIn(page)).toEqual([]));
+
+    await shape(page);
+    const { x, y } = await spotOf(page, 'middle front neck-curve-left');
+    await page.mouse.click(x, y);
+    await expect(grip(page, 'handle front neck-curve-left 0')).toBeAttached();
+    await check('an edge of the outline is chosen');
+    await page.keyboard.press('Enter');
+    await expect(page.getByRole('form', { name: 'Exact size' })).toBeVisible();
+    await check('exact numbers are typed');
+    await page.keyboard.press('Escape');
+    await page.getByRole('button', { name: 'Done' }).click();
+    await page.getByRole('button', { name: 'Choose edges' }).click();
+    await expect(page.locator('[data-choose]').first()).toBeAttached();
+    await check('edges are chosen');
+    await page.getByRole('button', { name: 'New', exact: true }).click();
+    await expect(page.locator('[data-starter]').first()).toBeVisible();
+    await check('starters are offered');
+    await page.locator('[data-starter="round-neck"]').click();
+    await check('a starter is measured');
+    await page.getByRole('button', { name: 'Choose another' }).click();
+    await page.locator('[data-starter="nothing"]').click();
+    await expect(page.locator('[data-grip="cursor"]')).toBeFocused();
+    await page.keyboard.press('Enter');
+    await check('a piece is drawn from nothing');
   });
 }
 

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, type Locator, type Page } from '@playwright/test';
-import { canvas } from './page';
+import { canvas, edgeLine } from './page';
 
 export interface Spot {
   readonly x: number;
@@ -32,8 +32,12 @@ export const grip = (page: Page, name: string): Locator => page.locator(`[data-g
 
 /** Where a grip is on screen. */
 export async function spotOf(page: Page, name: string): Promise<Spot> {
-  const box = (await grip(page, name).locator('.shape').boundingBox())!;
-  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  return grip(page, name)
+    .locator('.shape')
+    .evaluate((shape) => {
+      const { x, y, width, height } = shape.getBoundingClientRect();
+      return { x: x + width / 2, y: y + height / 2 };
+    });
 }
 
 /** The column and the row of a grip, counted from the lower left corner of its piece, as its label tells them. */
@@ -43,11 +47,15 @@ export async function placeOf(page: Page, name: string): Promise<[column: number
   return [Number(column), Number(row)];
 }
 
-/** The size on screen of a stitch and a row of the sample's front. */
+/** The size on screen of a stitch and a row of the sample's front, of which 78 stitches are cast on. */
 export async function cellOf(page: Page): Promise<{ stitch: number; row: number }> {
-  const [a, b] = [await spotOf(page, 'corner front cast-on'), await spotOf(page, 'corner front underarm-left')];
-  const [from, to] = [await placeOf(page, 'corner front cast-on'), await placeOf(page, 'corner front underarm-left')];
-  return { stitch: (b.x - a.x) / (to[0] - from[0]), row: (a.y - b.y) / (to[1] - from[1]) };
+  const line = edgeLine(page, 'front', 'cast-on');
+  return line.evaluate((path) => {
+    const line = path as SVGPathElement;
+    const stitch = (line.getTotalLength() * line.getScreenCTM()!.a) / 78;
+    // 22 stitches and 30 rows to 10 cm.
+    return { stitch, row: (stitch * 22) / 30 };
+  });
 }
 
 /** Takes the outline's tool up. */
@@ -88,23 +96,30 @@ export function edgeIn(file: File, piece: string, edge: string): File['pieces'][
   return file.pieces.find(({ id }) => id === piece)!.outline.find(({ id }) => id === edge)!;
 }
 
-const undo = (page: Page): Locator => page.getByRole('button', { name: 'Undo', exact: true });
-const redo = (page: Page): Locator => page.getByRole('button', { name: 'Redo', exact: true });
+/** Presses Undo until there is nothing left, and then Redo as often where all is to be made again. */
+function rewind(page: Page, again: boolean): Promise<number> {
+  return page.evaluate(async (again) => {
+    const button = (name: string) =>
+      [...document.querySelectorAll('button')].find((one) => one.textContent.trim() === name)!;
+    const press = (name: string) => {
+      button(name).click();
+      return new Promise(requestAnimationFrame);
+    };
+    let steps = 0;
+    for (; !button('Undo').disabled; steps++) await press('Undo');
+    for (let i = 0; again && i < steps; i++) await press('Redo');
+    return steps;
+  }, again);
+}
 
 /** The number of steps that can be undone: undoes them all and makes them again. */
-export async function stepsOf(page: Page): Promise<number> {
-  let steps = 0;
-  while (await undo(page).isEnabled()) {
-    await undo(page).click();
-    steps += 1;
-  }
-  for (let i = 0; i < steps; i++) await redo(page).click();
-  return steps;
+export function stepsOf(page: Page): Promise<number> {
+  return rewind(page, true);
 }
 
 /** Undoes everything. */
 export async function undoAll(page: Page): Promise<void> {
-  while (await undo(page).isEnabled()) await undo(page).click();
+  await rewind(page, false);
 }
 
 /** Goes on with the Tab key from the drawing until something with such a label has the focus. */

@@ -25,6 +25,14 @@ describe('what is typed into a field', () => {
     expect(whyOf(read('3 ells'), '6.5')).toContain('unit');
   });
 
+  it('outside its range is told in the unit that is shown', () => {
+    const range = { least: 60, most: 400 };
+    expect(whyOf(lengthIn('cm', range)('44'), '18.0')).toBe(
+      'A length from 6.0 cm to 40.0 cm is needed, so 18.0 stays.',
+    );
+    expect(whyOf(lengthIn('in', range)('1 in'), '7')).toBe('A length from 2⅜ in to 15¾ in is needed, so 7 stays.');
+  });
+
   it('is nothing only where a field may be empty', () => {
     expect(wholeNumber({ least: 0, most: 9, optional: true })(' ')).toEqual({ ok: true, value: null });
     expect(whyOf(wholeNumber({ least: 0, most: 9 })(' '), '4')).toBe('A number is needed here, so 4 stays.');

@@ -22,6 +22,8 @@ import type { Outcome, Workbench } from '../workbench.svelte';
 import { chosenBy, isIn, stillThere, type Chosen } from './chosen';
 import type { InHand } from './inHand';
 import { cornersIn, gripNear, type Pane, type SeenGrip } from './near';
+import { nudged } from './nudged';
+import { whereNow } from './whereNow';
 import { workOf } from './work';
 
 /** How near a press must come to a grip, mm of the view. */
@@ -236,6 +238,8 @@ export class OutlineTool implements CanvasTool {
     this.refusal = outcome.ok ? '' : outcome.why;
     if (outcome.ok && this.bench.design !== before && this.chosen) {
       this.chosen = stillThere(this.chosen, this.bench.design);
+      if (this.chosen)
+        this.bench.announcement = `${whereNow(this.bench, this.chosen)} ${this.bench.announcement}`.trim();
     }
     return outcome;
   }
@@ -244,13 +248,8 @@ export class OutlineTool implements CanvasTool {
   nudge(dx: number, dy: number): void {
     const { chosen } = this;
     const piece = this.bench.design.pieces.find(({ id }) => id === chosen?.piece);
-    if (!chosen || !piece) return;
-    if (chosen.corners.length > 0) {
-      this.make({ kind: 'move-corners', piece: piece.id, corners: chosen.corners, dx, dy });
-    } else if (chosen.edge !== null) {
-      const { change } = pulled(piece, { kind: 'edge', piece: piece.id, edge: chosen.edge }, [dx, dy], { x: 0, y: 0 });
-      if (change) this.make(change);
-    }
+    const change = chosen && piece ? nudged(piece, chosen, dx, dy) : null;
+    if (change) this.make(change);
   }
 
   readonly work: CanvasTool['work'] = workOf(this);
