@@ -62,7 +62,15 @@ test('a run is pressed together in the order of work; a design without a pick-up
   await pressOn(page, 'neck-curve-right');
   await expect(bar(page).getByRole('alert')).toContainText('needs one edge at least');
   expect(await numbered(page)).toEqual(['neck-curve-right']);
-  expect(await stepsOf(page)).toBe(before + 5);
+  // Each press was one step, and the refused one none.
+  const key = async (name: string) => {
+    await page.keyboard.press(name);
+    return numbered(page);
+  };
+  expect(await key('Control+z')).toEqual(['neck-curve-left', 'neck-curve-right']);
+  expect(await key('Control+z')).toEqual(['neck-curve-left', 'neck-center', 'neck-curve-right']);
+  await key('Control+y');
+  expect(await key('Control+y')).toEqual(['neck-curve-right']);
 
   // With Shift, all from the last one up to there, by the pointer and by the keys.
   await pressOn(page, 'side-left');

@@ -155,6 +155,8 @@ test('by keys alone: open it, find, rename, delete, undo, open a design, and the
   await withDesigns(page, 'Ada', 'Bess');
   await page.keyboard.press('Control+Shift+o');
   await expect(shelf(page)).toBeVisible();
+  // The search comes with the designs.
+  await expect(card(page, 'Ada')).toBeVisible();
   const press = async (...keys: string[]): Promise<void> => {
     for (const key of keys) await page.keyboard.press(key);
   };
