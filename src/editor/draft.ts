@@ -22,7 +22,16 @@ export function drafted(corners: Draft, at: GridPoint): DraftStep {
   return { kind: 'corner', corners: corners.some(same) ? corners : [...corners, at] };
 }
 
-/** A piece of straight edges through the corners, counterclockwise and from its lowest corner, with x and y from 0. */
+/** What an edge bounds, the fabric on the left of its direction; a knitter renames it where she knows better. */
+function sideOf([x, y]: GridPoint, [x1, y1]: GridPoint): string {
+  if (y1 === y) return x1 > x ? 'lower-edge' : 'upper-edge';
+  return `${y1 > y ? 'right' : 'left'}-${x1 === x ? 'edge' : 'slope'}`;
+}
+
+/**
+ * A piece of straight edges through the corners, counterclockwise and from its lowest corner, with x and y from 0;
+ * its edges are named after their sides.
+ */
 export function pieceFrom(corners: Draft, words: { id: string; name: string }, gauge: Gauge | null): Piece {
   const area = signedArea(
     corners.map(([x, y], i) => {
@@ -36,9 +45,14 @@ export function pieceFrom(corners: Draft, words: { id: string; name: string }, g
   // The cast-on comes first: the lowest corner, of two the left one.
   const ranked = round.map(([x, y], i) => ({ i, x, y })).sort((a, b) => a.y - b.y || a.x - b.x);
   const first = ranked[0]?.i ?? 0;
-  const outline = round.map((_, i): Edge => {
+  const from = round.map((_, i): GridPoint => {
     const [x, y] = round[(first + i) % round.length]!;
-    return { id: `edge-${i + 1}`, from: [x - left, y - bottom], path: 'straight' };
+    return [x - left, y - bottom];
+  });
+  const sides = from.map((corner, i) => sideOf(corner, from[(i + 1) % from.length]!));
+  const outline = sides.map((side, i): Edge => {
+    const alike = sides.slice(0, i).filter((one) => one === side).length;
+    return { id: alike === 0 ? side : `${side}-${alike + 1}`, from: from[i]!, path: 'straight' };
   });
   return {
     ...words,

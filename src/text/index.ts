@@ -1,3 +1,4 @@
+export * from './board';
 export * from './checkReport';
 export * from './choosing';
 export * from './command';

@@ -3,7 +3,8 @@ import type { EdgeRef } from '../piece';
 import type { PickupPlan, PlanPoint } from '../pickup';
 import { edgeTitle } from './edgeName';
 import { openingLabel, openingsLabel } from './labels';
-import { stitchesText } from './words';
+import { unitOf } from './places';
+import { counted, stitchesText } from './words';
 
 /** Where an opening lies in its piece, counted from 1: `row 105`, `stitch 37 from the left`, `chain at row 13`. */
 export function openingPlace(plan: PickupPlan, point: PlanPoint): string {
@@ -27,11 +28,15 @@ export function pointReadout(plan: PickupPlan, point: PlanPoint): string {
   return `${edgeTitle(edge.piece, edge.measured.edge)}: ${said}`;
 }
 
-/** An edge of the pick-up: `Front, left neck: 23 stitches from 33 rows`; null where nothing is picked up there. */
+/** An edge of the pick-up: `Front, left neck: 23 stitches from 33 rows`, or `places` of several sorts; null where nothing is picked up there. */
 export function edgeReadout(plan: PickupPlan, { piece, edge }: EdgeRef): string | null {
   const stretches = plan.edges.filter((one) => one.piece.id === piece && one.measured.id === edge);
   const [first] = stretches;
   if (!first) return null;
-  const counts = stretches.map((one) => `${stitchesText(one.count)} from ${openingsLabel(one.openings, one.unit)}`);
+  const counts = stretches.map((one) => {
+    const unit = unitOf(plan, one);
+    const places = unit === 'place' ? counted(one.openings, unit) : openingsLabel(one.openings, unit);
+    return `${stitchesText(one.count)} from ${places}`;
+  });
   return `${edgeTitle(first.piece, first.measured.edge)}: ${counts.join(', then ')}`;
 }

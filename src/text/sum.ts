@@ -1,12 +1,11 @@
 import type { PickupPlan, PlannedEdge } from '../pickup';
+import type { Units } from '../piece';
 import { toUnit } from '../units';
+import { shownOperands } from './factors';
 import { fixedNumber, multipleText, plainNumber, stretchText, wantedText } from './numbers';
 import { everyPlace, placesText } from './places';
 import type { Voice } from './voice';
 import { rowOrRound } from './needle';
-
-/** How far the factors of a product are written out so that the product shown can be checked. */
-const MOST_DECIMALS = 4;
 
 /**
  * The arithmetic of an edge's number as a teacher writes it on the board: `10.4 cm × 2.2 stitches to the cm = 22.9, so
@@ -31,25 +30,20 @@ export function edgeSum(plan: PickupPlan, edge: PlannedEdge, voice: Pick<Voice, 
   }
 }
 
+/** What a length is counted in, within a sentence. */
+export function unitName(units: Units): string {
+  return units === 'in' ? 'inch' : 'cm';
+}
+
 function lengthSum(plan: PickupPlan, edge: PlannedEdge, { units }: Pick<Voice, 'units'>): string | null {
   const { bandGauge: gauge, pickup } = plan;
   if (edge.lengthMm === null || edge.wanted === null || gauge === null) return null;
   const left = 1 - pickup.band.drawIn / 100;
   const length = toUnit(edge.lengthMm, units);
   const perUnit = gauge.stitches / toUnit(gauge.over, units);
-  const [a, b] = shownFactors(length, perUnit, left, edge.wanted);
+  const [a, b] = shownOperands([length, perUnit], (one = 0, other = 0) => one * other * left);
   const drawn = left === 1 ? '' : ` × ${plainNumber(left, 4)}`;
-  return `${a} ${units} × ${b} stitches to the ${units === 'in' ? 'inch' : 'cm'}${drawn} = ${wantedText(edge.wanted)}${settled(edge.count, edge.wanted, plan)}`;
-}
-
-/** The factors with as few decimals as give the product shown. */
-function shownFactors(length: number, perUnit: number, left: number, product: number): [string, string] {
-  for (let decimals = 1; decimals < MOST_DECIMALS; decimals++) {
-    const a = plainNumber(length, decimals);
-    const b = plainNumber(perUnit, decimals);
-    if (fixedNumber(Number(a) * Number(b) * left) === fixedNumber(product)) return [a, b];
-  }
-  return [plainNumber(length, MOST_DECIMALS), plainNumber(perUnit, MOST_DECIMALS)];
+  return `${a} ${units} × ${b} stitches to the ${unitName(units)}${drawn} = ${wantedText(edge.wanted)}${settled(edge.count, edge.wanted, plan)}`;
 }
 
 /** Said where the count is not what the number alone would be rounded to. */

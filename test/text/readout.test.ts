@@ -7,7 +7,7 @@ const neckband = pickupOf(planSample('pullover'), 'neckband');
 describe('the line about an edge', () => {
   it('tells the count and what it comes from', () => {
     expect(edgeReadout(neckband, { piece: 'front', edge: 'neck-curve-left' })).toBe(
-      'Front, left neck curve: 14 stitches from 19 rows',
+      'Front, left neck curve: 14 stitches from 19 places',
     );
   });
 
