@@ -3,6 +3,8 @@ export { apportion, type Apportioned, type Share } from './apportion';
 export { allFlat, verdictOf } from './check';
 export { chooseOpenings } from './choose';
 export { closingRow, countOut, firstRow } from './firstRow';
+export { placedRow, type PlacedRow, type RowWish } from './placedRow';
+export { columnOf, ribOf, type Rib } from './rib';
 export { planDesign, planPickup } from './make';
 export type { OpeningList, OpeningSort } from './openingList';
 export { openingsOf, type EdgeOpenings, type NeedleChoice } from './openings';

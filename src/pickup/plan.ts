@@ -112,6 +112,8 @@ export interface Section {
 export interface RowWork {
   readonly work: 'plain' | 'increase' | 'decrease';
   readonly count: number;
+  /** In a rib, how an increase or decrease is worked on this side, so that it keeps its column. */
+  readonly as?: 'knit' | 'purl';
 }
 
 /** A stretch of a first row worked `times` times. */

@@ -5,9 +5,14 @@ import { stitchesText, times, timesMore } from './words';
  * A first row or round in a knitter's words, empty when nothing changes. A row that is one repeat, with or without
  * something before and after it, is starred: `k3, *m1, k6; repeat from * 13 more times; m1, k3`. Several repeats stand
  * in brackets: `(k1, k2tog) 25 times, (k2, k2tog) 14 times`. k is a plain stitch, m1 an increase made between two
- * stitches (it uses none), k2tog two stitches worked as one.
+ * stitches (it uses none), k2tog two stitches worked as one. In a rib the plain stitches are `rib 10`, and each change
+ * is worked as its column: m1 or m1p, k2tog or p2tog.
  */
 export function firstRowText({ groups }: Pick<FirstRow, 'groups'>): string {
+  const said = sayingOf(groups);
+  const worksText = (group: RowGroup) => group.works.map(said).join(', ');
+  const bracketed = (group: RowGroup) =>
+    group.times === 1 ? worksText(group) : `(${worksText(group)}) ${times(group.times)}`;
   const repeats = groups.filter((group) => group.times > 1);
   if (repeats.length !== 1) return groups.map(bracketed).join(', ');
   const at = groups.findIndex((group) => group.times > 1);
@@ -39,16 +44,31 @@ function countedOut(groups: readonly RowGroup[]): { uses: number; leaves: number
 /** Stitches that one work takes from the left needle; each leaves one on the right needle. */
 const USES: Readonly<Record<RowWork['work'], number>> = { plain: 1, increase: 0, decrease: 2 };
 
-function bracketed(group: RowGroup): string {
-  return group.times === 1 ? worksText(group) : `(${worksText(group)}) ${times(group.times)}`;
+/** How one work is said: plain stitches as those of a rib where the changes keep one. */
+function sayingOf(groups: readonly RowGroup[]): (work: RowWork) => string {
+  const ribbed = groups.some(({ works }) => works.some(({ as }) => as !== undefined));
+  return ({ work, count, as }) => {
+    if (work === 'plain') return ribbed ? `rib ${count}` : `k${count}`;
+    const purled = as === 'purl';
+    const name = work === 'increase' ? (purled ? 'm1p' : 'm1') : purled ? 'p2tog' : 'k2tog';
+    return count === 1 ? name : `${name} ${times(count)}`;
+  };
 }
 
-function worksText(group: RowGroup): string {
-  return group.works.map(workText).join(', ');
-}
-
-function workText({ work, count }: RowWork): string {
-  if (work === 'plain') return `k${count}`;
-  const name = work === 'increase' ? 'm1' : 'k2tog';
-  return count === 1 ? name : `${name} ${times(count)}`;
+/**
+ * A first row section by section, in the order it is worked, each with its proof: `section 1: k7, m1, k7 (uses 14
+ * stitches, leaves 15)`, or `section 2: no change, 14`.
+ *
+ * @param rows a row to each section, in the order worked
+ * @param numbers of the sections, in the same order
+ */
+export function sectionRowsText(
+  rows: readonly Pick<FirstRow, 'groups' | 'to'>[],
+  numbers: readonly number[],
+): string[] {
+  return rows.map((row, i) => {
+    const name = `section ${numbers[i] ?? i + 1}`;
+    if (row.groups.length === 0) return `${name}: no change, ${row.to}`;
+    return `${name}: ${firstRowText(row)} (${firstRowProof(row)})`;
+  });
 }

@@ -1,3 +1,4 @@
+export * from './abbreviations';
 export * from './board';
 export * from './checkReport';
 export * from './choosing';

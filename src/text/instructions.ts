@@ -1,4 +1,5 @@
 import type { PickupPlan, PlannedEdge } from '../pickup';
+import { abbreviationsText } from './abbreviations';
 import { edgeTitle, shownName } from './edgeName';
 import { firstRowProof, firstRowText } from './firstRow';
 import { fabricLabel, gaugeLabel } from './labels';
@@ -14,9 +15,15 @@ import { capitalised, counted, stitchesText } from './words';
 /**
  * The written instructions of a pick-up, a paragraph each. Long: how to begin, where the needle goes, an edge each,
  * the total, the markers, the first row or round and what follows it. Short: the same counts and rhythms, without the
- * reasons.
+ * reasons. The abbreviations that either uses are explained at the end.
  */
 export function instructions(plan: PickupPlan, voice: Voice): string[] {
+  const paragraphs = workText(plan, voice);
+  const explained = abbreviationsText(paragraphs, voice.terms);
+  return explained === '' ? paragraphs : [...paragraphs, explained];
+}
+
+function workText(plan: PickupPlan, voice: Voice): string[] {
   const edges = plan.edges.map((edge) => edgeLine(plan, edge, voice));
   const sections = sectionsText(plan, voice);
   if (voice.form === 'short') {

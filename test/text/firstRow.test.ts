@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { firstRow, type RowGroup } from '../../src/pickup';
-import { firstRowProof, firstRowText } from '../../src/text';
+import { firstRow, placedRow, type RowGroup } from '../../src/pickup';
+import { firstRowProof, firstRowText, sectionRowsText } from '../../src/text';
 import { countFirstRow } from './firstRowReader';
 
 const plain = (count: number) => ({ work: 'plain', count }) as const;
@@ -61,5 +61,49 @@ describe('firstRowText', () => {
   test('the reader does notice a row that is published wrong', () => {
     expect(countFirstRow('(k2, k2tog) 39 times')).toEqual({ uses: 156, leaves: 117 });
     expect(() => countFirstRow('k2, sl1')).toThrow(/no work/);
+  });
+});
+
+describe('a row that keeps a rib', () => {
+  const wish = { marks: [], clear: false, rib: { knit: 2, purl: 2 }, parts: null };
+
+  test('is said as rib, its changes as their columns', () => {
+    const { groups } = placedRow(44, 48, true, wish);
+    expect(firstRowText({ groups })).toMatch(/^\*?(?:rib \d+, m1p(?:, |; |$))/);
+    expect(firstRowText({ groups })).not.toMatch(/\bk\d|\bm1\b/);
+    expect(countFirstRow(firstRowText({ groups }))).toEqual({ uses: 44, leaves: 48 });
+    const fewer = placedRow(52, 48, true, wish);
+    expect(firstRowText(fewer)).toMatch(/\b(?:k|p)2tog\b/);
+  });
+
+  test('counts out by its own words, whatever is wished', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 20, max: 200 }),
+        fc.integer({ min: -6, max: 12 }),
+        fc.boolean(),
+        fc.array(fc.integer({ min: 1, max: 199 }), { maxLength: 5 }),
+        (from, more, joined, marks) => {
+          fc.pre(more !== 0);
+          const row = placedRow(from, from + more, joined, { ...wish, marks, clear: true });
+          expect(countFirstRow(firstRowText(row))).toEqual({ uses: from, leaves: from + more });
+        },
+      ),
+      { numRuns: 200 },
+    );
+  });
+});
+
+describe('a row section by section', () => {
+  test('has a proof to each, and says where nothing changes', () => {
+    const parts = [
+      { from: 14, to: 15 },
+      { from: 14, to: 14 },
+    ];
+    const { parts: rows } = placedRow(28, 29, true, { marks: [14], clear: true, rib: null, parts });
+    expect(sectionRowsText(rows, [1, 2])).toEqual([
+      'section 1: k7, m1, k7 (uses 14 stitches, leaves 15)',
+      'section 2: no change, 14',
+    ]);
   });
 });

@@ -22,12 +22,12 @@ export function countFirstRow(words: string): { readonly uses: number; readonly 
 function works(words: string): { uses: number; leaves: number } {
   return sum(
     words.split(', ').map((word) => {
-      const plain = /^k(\d+)$/.exec(word);
+      const plain = /^(?:k|rib )(\d+)$/.exec(word);
       if (plain) return { uses: Number(plain[1]), leaves: Number(plain[1]) };
-      const work = /^(m1|k2tog)(?: (?:twice|(\d+) times))?$/.exec(word);
+      const work = /^(m1p?|k2tog|p2tog)(?: (?:twice|(\d+) times))?$/.exec(word);
       if (!work) throw new Error(`"${word}" is no work in "${words}"`);
       const times = work[2] === undefined ? (word.endsWith('twice') ? 2 : 1) : Number(work[2]);
-      return { uses: times * (work[1] === 'm1' ? 0 : 2), leaves: times };
+      return { uses: times * (work[1]?.startsWith('m1') ? 0 : 2), leaves: times };
     }),
   );
 }

@@ -40,6 +40,7 @@ describe('instructions', () => {
       'Piece, right: 28 from 28 rows: all 28.',
       'Piece, top: 30 from 30 bound-off stitches: all 30.',
       expect.stringMatching(/^First round: .* \(uses 58 stitches, leaves 60\)\.$/),
+      expect.stringMatching(/^Abbreviations\. k: .*; m1: .*; pu&k: pick up and knit\.$/),
     ]);
   });
 
@@ -64,7 +65,7 @@ describe('instructions', () => {
     expect(changes).toBe('7');
     expect(countFirstRow(words!)).toEqual({ uses: 40, leaves: 47 });
     // What follows is worked on the new count.
-    expect(instructions(made, long).at(-1)).toBe('Work 4 rows of stockinette on 47 stitches, then bind off.');
+    expect(instructions(made, long).at(-2)).toBe('Work 4 rows of stockinette on 47 stitches, then bind off.');
   });
 
   test('turn for a left-handed knitter', () => {

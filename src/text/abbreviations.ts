@@ -1,0 +1,51 @@
+import type { Terms } from './terms';
+
+/** An abbreviation or a short word of the instructions, and what it stands for. */
+interface Abbreviation {
+  readonly short: string;
+  /** How it is found in a text. */
+  readonly found: RegExp;
+  readonly meaning: (terms: Terms) => string;
+}
+
+/**
+ * Every abbreviation that the instructions use, in the order a list gives them. Meanings as the Craft Yarn Council's
+ * list has them ("Knit Abbreviations", https://www.craftyarncouncil.com/standards/knit-abbreviations); `pu&k` and
+ * `rib 10` are common practice.
+ */
+const ABBREVIATIONS: readonly Abbreviation[] = [
+  { short: 'k', found: /\bk\d/, meaning: () => 'knit so many stitches' },
+  { short: 'k2tog', found: /\bk2tog\b/, meaning: () => 'knit two stitches together: one stitch fewer' },
+  {
+    short: 'm1',
+    found: /\bm1\b/,
+    meaning: () =>
+      'make one: lift the strand between two stitches to the left needle and knit it through the back: one stitch more',
+  },
+  { short: 'm1p', found: /\bm1p\b/, meaning: () => 'make one purlwise: the same, purled' },
+  { short: 'p2tog', found: /\bp2tog\b/, meaning: () => 'purl two stitches together: one stitch fewer' },
+  { short: 'pu&k', found: /\bpu&k\b/, meaning: ({ pickUpAndKnit }) => pickUpAndKnit },
+  {
+    short: 'rib',
+    found: /\brib \d/,
+    meaning: () => 'work so many stitches in rib, knits over knits and purls over purls',
+  },
+  { short: '×', found: /×\d/, meaning: () => 'worked so many times' },
+];
+
+/**
+ * The abbreviations that a text uses, each explained: `k2tog: knit two stitches together: one stitch fewer`; empty where
+ * it uses none.
+ */
+export function abbreviationsIn(paragraphs: readonly string[], terms: Terms): string[] {
+  const text = paragraphs.join('\n');
+  return ABBREVIATIONS.filter(({ found }) => found.test(text)).map(
+    ({ short, meaning }) => `${short}: ${meaning(terms)}`,
+  );
+}
+
+/** The same as one paragraph: `Abbreviations. k: knit …; m1: make one …`. */
+export function abbreviationsText(paragraphs: readonly string[], terms: Terms): string {
+  const found = abbreviationsIn(paragraphs, terms);
+  return found.length === 0 ? '' : `Abbreviations. ${found.join('; ')}.`;
+}
