@@ -1,4 +1,16 @@
-import type { Band, Design, EdgeRef, Hand, Pickup, Rate, SectionsWish, Terms, Units } from '../piece';
+import type {
+  Band,
+  Buttonholes,
+  Design,
+  EdgeRef,
+  Hand,
+  Pickup,
+  Rate,
+  SectionsWish,
+  StatedRatio,
+  Terms,
+  Units,
+} from '../piece';
 import type { Gauge, Mm } from '../units';
 import { onPickup, onPiece, placed, withFields } from './records';
 import { regridded } from './regrid';
@@ -13,6 +25,13 @@ export type FieldChange =
   | { readonly kind: 'rate'; readonly pickup: string; readonly edge: EdgeRef; readonly rate: Rate | null }
   | { readonly kind: 'measured'; readonly pickup: string; readonly edge: EdgeRef; readonly mm: Mm | null }
   | { readonly kind: 'stated'; readonly pickup: string; readonly edge: EdgeRef; readonly count: number | null }
+  | {
+      readonly kind: 'stated-ratio';
+      readonly pickup: string;
+      readonly edge: EdgeRef;
+      readonly ratio: StatedRatio | null;
+    }
+  | { readonly kind: 'buttonholes'; readonly pickup: string; readonly buttonholes: Buttonholes | null }
   | { readonly kind: 'band'; readonly pickup: string; readonly band: Partial<Band> }
   | { readonly kind: 'sections'; readonly pickup: string; readonly sections: SectionsWish | null }
   | { readonly kind: 'pickup'; readonly pickup: string; readonly fields: PickupFields };
@@ -47,6 +66,8 @@ const KINDS = {
   rate: true,
   measured: true,
   stated: true,
+  'stated-ratio': true,
+  buttonholes: true,
   band: true,
   sections: true,
   pickup: true,
@@ -94,20 +115,28 @@ export function fieldChanged(design: Design, change: FieldChange): Design {
           stated: placed(pickup.stated, change.edge, change.count === null ? null : { count: change.count }),
         }),
       );
+    case 'stated-ratio':
+      return onPickup(design, change.pickup, (pickup) => {
+        const statedRatios = placed(pickup.statedRatios ?? [], change.edge, change.ratio);
+        return statedRatios.length > 0 || pickup.statedRatios ? withFields(pickup, { statedRatios }) : pickup;
+      });
+    case 'buttonholes':
+      return onPickup(design, change.pickup, (pickup) => withOrWithout(pickup, 'buttonholes', change.buttonholes));
     case 'band':
       return onPickup(design, change.pickup, (pickup) =>
         withFields(pickup, { band: withFields(pickup.band, change.band) }),
       );
     case 'sections':
-      return onPickup(design, change.pickup, (pickup) => sectioned(pickup, change.sections));
+      return onPickup(design, change.pickup, (pickup) => withOrWithout(pickup, 'sections', change.sections));
     case 'pickup':
       return onPickup(design, change.pickup, (pickup) => withFields(pickup, change.fields));
   }
 }
 
-function sectioned(pickup: Pickup, sections: SectionsWish | null): Pickup {
-  if (sections !== null) return withFields(pickup, { sections });
-  if (pickup.sections === undefined) return pickup;
-  const { sections: _sections, ...rest } = pickup;
-  return rest;
+/** A field that may be missing, set or taken away. */
+function withOrWithout<K extends 'sections' | 'buttonholes'>(pickup: Pickup, key: K, value: Pickup[K] | null): Pickup {
+  if (value !== null) return withFields<Pickup>(pickup, { [key]: value });
+  if (pickup[key] === undefined) return pickup;
+  const { [key]: _gone, ...rest } = pickup;
+  return rest as Pickup;
 }

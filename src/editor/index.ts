@@ -8,6 +8,7 @@ export { shownGauge, usualOver } from './gauge';
 export { brokenOff, IDLE, lifted, moved, pressed, type Effect, type Finger, type Gesture, type Turn } from './gesture';
 export { gripsOf, sameGrip, type Grip, type PlacedGrip } from './grips';
 export { redo, startHistory, step, undo, type History } from './history';
+export { lengthened, type Lengthened, type Lengthening, type NotLengthened } from './lengthen';
 export type { EdgeFields } from './outline/fields';
 export { freshId } from './outline/ids';
 export { workedSchedule, type Path } from './outline/path';

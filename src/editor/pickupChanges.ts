@@ -77,5 +77,7 @@ function withPickupAt(design: Design, pickup: Pickup, index: number): Design {
 function withoutStrays(pickup: Pickup): Pickup {
   const isAlong = (ref: EdgeRef) => pickup.along.some(({ piece, edge }) => piece === ref.piece && edge === ref.edge);
   const kept = <T extends EdgeRef>(list: readonly T[]) => (list.every(isAlong) ? list : list.filter(isAlong));
-  return { ...pickup, rates: kept(pickup.rates), measured: kept(pickup.measured), stated: kept(pickup.stated) };
+  const { rates, measured, stated, statedRatios } = pickup;
+  const lists = { rates: kept(rates), measured: kept(measured), stated: kept(stated) };
+  return { ...pickup, ...lists, ...(statedRatios && { statedRatios: kept(statedRatios) }) };
 }

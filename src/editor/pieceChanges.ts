@@ -212,9 +212,10 @@ function withPasted(design: Design, pieces: readonly Piece[], pickups: readonly 
   const added = pickups.map((pickup): Pickup => {
     const id = freshId(pickup.id, known);
     known.push(id);
-    const { along, rates, measured, stated } = pickup;
+    const { along, rates, measured, stated, statedRatios } = pickup;
     const lists = { rates: renamed(rates), measured: renamed(measured), stated: renamed(stated) };
-    return { ...pickup, id, along: renamed(along), ...lists };
+    const ratios = statedRatios && { statedRatios: renamed(statedRatios) };
+    return { ...pickup, id, along: renamed(along), ...lists, ...ratios };
   });
   return {
     ...design,

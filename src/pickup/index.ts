@@ -1,6 +1,13 @@
+export type * from './holeRow';
 export type * from './plan';
+export type * from './statedCheck';
 export { apportion, type Apportioned, type Share } from './apportion';
-export { allFlat, verdictOf } from './check';
+export { verdictOf } from './check';
+export { misreadings } from './causes';
+export { allFlat } from './contradictions';
+export { endsFor, gapsBetween, holesFor, stitchesFor } from './buttonholes';
+export { comparePlans } from './changed';
+export type * from './changed';
 export { chooseOpenings } from './choose';
 export { closingRow, countOut, firstRow } from './firstRow';
 export { placedRow, type PlacedRow, type RowWish } from './placedRow';

@@ -1,6 +1,8 @@
 import type { Design, Pickup, Piece } from '../piece';
 import { measurePiece, shelf } from '../shaping';
-import { checkStated, contradictions } from './check';
+import { holeRow } from './buttonholes';
+import { checkGot, checkStated } from './check';
+import { contradictions } from './contradictions';
 import { countsOf } from './counts';
 import { finishedWidths } from './finished';
 import { closingRow, firstRow } from './firstRow';
@@ -68,6 +70,9 @@ function makePlan(design: Design, pickup: Pickup, pieces: readonly Piece[]): Pic
     : [];
   const total = { wanted, target };
   const stated = checkStated(pickup, edges, total, band);
+  const gotCheck = checkGot(pickup, edges, total, band);
+  const statement = contradictions(pickup, edges, total, stated, gotCheck);
+  const row = holeRow(pickup, target, used);
   const holes = legs.flatMap(({ selection, pickedBefore }) => selection.holes.map((n) => pickedBefore + n));
   let points: readonly PlanPoint[] | null = null;
   return {
@@ -87,12 +92,16 @@ function makePlan(design: Design, pickup: Pickup, pieces: readonly Piece[]): Pic
     sections,
     firstRow: rowFor(picked, target, holes, pickup),
     stated,
+    gotCheck,
+    agreements: statement.agreements,
+    holes: row.holes,
     notes: [
       ...countNotes,
       ...tapeNotes(stretches, pickup),
       ...sectionNotes(pickup, picked),
       ...stretchNotes(edges, pickup),
-      ...contradictions(pickup, edges, total, stated),
+      ...row.notes,
+      ...statement.notes,
       ...gaugeNotes(pieces, pickup),
     ],
   };

@@ -2,6 +2,8 @@
 import type { Design, EdgeRef, Pickup, Piece, Rate, Stretch } from '../piece';
 import type { MeasuredEdge, EdgeShape } from '../shaping';
 import type { Gauge, Mm, Rows, Stitches } from '../units';
+import type { HoleRow } from './holeRow';
+import type { Agreement, StatedCheck, Verdict } from './statedCheck';
 
 export type OpeningKind = 'stitch' | 'row' | 'chain' | 'ridge' | 'live';
 
@@ -66,6 +68,8 @@ export interface PlannedEdge {
   readonly lengthMm: Mm | null;
   /** What a tape said, if it was used. */
   readonly measuredMm: Mm | null;
+  /** First places. */
+  readonly places: number;
   /** First places, or all places where second ones were brought in. */
   readonly openings: number;
   /** What this edge is counted in. */
@@ -128,30 +132,6 @@ export interface FirstRow {
   readonly joined: boolean;
   /** In working order; empty when nothing changes. */
   readonly groups: readonly RowGroup[];
-}
-
-export type Verdict = 'lies flat' | 'slightly tight' | 'slightly loose' | 'will pucker' | 'will ruffle';
-
-export type Cause =
-  | { readonly kind: 'openings-counted-as-rows'; readonly unit: OpeningKind }
-  | { readonly kind: 'rows-counted-as-openings'; readonly unit: OpeningKind }
-  | { readonly kind: 'one-from-each'; readonly unit: OpeningKind }
-  | { readonly kind: 'body-gauge' }
-  | { readonly kind: 'reduced-twice' }
-  | { readonly kind: 'lengthened'; readonly rows: number };
-
-/** A stated count beside what this piece needs. */
-export interface StatedCheck {
-  /** Null for the whole pick-up. */
-  readonly edge: EdgeRef | null;
-  readonly stated: number;
-  readonly planned: number;
-  readonly wanted: number | null;
-  readonly stretch: number | null;
-  readonly verdict: Verdict | null;
-  /** Band stitches over 10 cm that the statement implies. */
-  readonly impliedPer10cm: number | null;
-  readonly causes: readonly Cause[];
 }
 
 export type Note =
@@ -219,6 +199,7 @@ export type Note =
       readonly rowsPer10cm: number;
       readonly reason: 'outside-ranges' | 'rows-to-stitches';
     }
+  | { readonly kind: 'buttonholes-do-not-fit'; readonly holes: number; readonly needed: number; readonly total: number }
   | {
       readonly kind: 'got';
       readonly got: number;
@@ -243,6 +224,11 @@ export interface PickupPlan {
   readonly sections: readonly Section[];
   readonly firstRow: FirstRow;
   readonly stated: readonly StatedCheck[];
+  /** The same of what came out; null where that is not told. */
+  readonly gotCheck: StatedCheck | null;
+  readonly agreements: readonly Agreement[];
+  /** Null where none are asked for, or there is no room for them. */
+  readonly holes: HoleRow | null;
   readonly notes: readonly Note[];
 }
 

@@ -47,6 +47,7 @@ function told(
     joinMm: measured.hasGauge ? one.joinMm : null,
     lengthMm: want.lengthMm,
     measuredMm,
+    places: first,
     openings: planned > first ? most : first,
     unit: selection.unit,
     rate: want.bare ? { kind: 'count', count } : want.rate,

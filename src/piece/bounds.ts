@@ -23,6 +23,9 @@ export const BOUNDS = {
   count: 1_000_000,
   /** Percent by which a band is made shorter than its edge. */
   drawIn: [0, 99],
+  /** Buttonholes in a row, and stitches of one. */
+  holes: [1, 64],
+  holeStitches: [1, 50],
   /** Thresholds of the verdicts, percent. */
   flat: [0, 100],
   /** A length by tape, mm. */

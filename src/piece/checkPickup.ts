@@ -46,14 +46,14 @@ function alongProblem(pieces: readonly Piece[], pickup: Pickup, place: Place): P
 
 /** The lists that say something of edges: each must name an edge of the pick-up, and none twice. */
 function listProblem(pieces: readonly Piece[], pickup: Pickup, place: Place): Problem | null {
-  for (const list of ['measured', 'rates', 'stated'] as const) {
-    for (const [i, ref] of pickup[list].entries()) {
+  for (const list of ['measured', 'rates', 'stated', 'statedRatios'] as const) {
+    for (const [i, ref] of (pickup[list] ?? []).entries()) {
       const at = place(list, i);
       const problem = refProblem(pieces, ref, at);
       if (problem) return problem;
       const { piece, edge } = ref;
       if (!pickup.along.some((stretch) => same(stretch, ref))) return { kind: 'not-along', at, piece, edge };
-      if (pickup[list].slice(0, i).some((earlier) => same(earlier, ref))) {
+      if (pickup[list]!.slice(0, i).some((earlier) => same(earlier, ref))) {
         return { kind: 'given-twice', at, piece, edge };
       }
     }

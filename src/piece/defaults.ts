@@ -52,6 +52,9 @@ const PICKUP = {
 /** Where landmarks make the sections no number need be given, and none is read. */
 const SECTIONS = { by: 'length', parts: 2, counts: 'exact' } as const;
 
+/** Ends of two to four stitches are usual: https://www.knittingmagic.biz (Knit Perfect, buttonholes). */
+const BUTTONHOLES = { stitches: 2, from: 3, to: 3 } as const;
+
 function pickupOf(raw: RawPickup): Pickup {
   const pickup = filled(raw, { name: titleOf(raw.id), ...PICKUP });
   const whole = {
@@ -60,8 +63,10 @@ function pickupOf(raw: RawPickup): Pickup {
     band: filled(withGauge(raw.band ?? {}), BAND),
     flat: filled(raw.flat ?? {}, { slight: 3, strong: 8 }),
   };
-  const { sections, ...rest } = whole;
-  return sections ? { ...whole, sections: filled(sections, SECTIONS) } : rest;
+  const { sections, ...undivided } = whole;
+  const divided = sections ? { ...whole, sections: filled(sections, SECTIONS) } : undivided;
+  const { buttonholes, ...closed } = divided;
+  return buttonholes ? { ...divided, buttonholes: filled(buttonholes, BUTTONHOLES) } : closed;
 }
 
 /**

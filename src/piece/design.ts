@@ -98,6 +98,27 @@ export interface SectionsWish {
   readonly counts: 'exact' | 'same';
 }
 
+/** What a pattern's ratio is counted in. */
+export type RatioUnit = 'row' | 'ridge' | 'chain' | 'stitch';
+
+/** A ratio that a pattern states: `pick` from every `of`. */
+export interface StatedRatio {
+  readonly pick: number;
+  readonly of: number;
+  /** Rows where the edge has any, else stitches, if not given. */
+  readonly per?: RatioUnit;
+}
+
+/** A row of buttonholes, counted in stitches of the band in working order. */
+export interface Buttonholes {
+  readonly holes: number;
+  /** Stitches of each hole. */
+  readonly stitches: Stitches;
+  /** Stitches before the first hole, and after the last. */
+  readonly from: Stitches;
+  readonly to: Stitches;
+}
+
 export interface Pickup {
   readonly id: string;
   readonly name: string;
@@ -114,6 +135,7 @@ export interface Pickup {
   readonly spread: 'even' | 'grouped';
   readonly sections?: SectionsWish;
   readonly stated: readonly (EdgeRef & { readonly count: number })[];
+  readonly statedRatios?: readonly (EdgeRef & StatedRatio)[];
   readonly statedTotal: number | null;
   readonly statedSections: readonly number[] | null;
   readonly got: number | null;
@@ -125,6 +147,7 @@ export interface Pickup {
   readonly halfLoop: boolean;
   /** Where the needle goes on a garter edge: the bump at the very edge, or between the selvage and its neighbour. */
   readonly garterAt: 'bump' | 'inside';
+  readonly buttonholes?: Buttonholes;
 }
 
 /** A whole document with every default filled in. Unknown fields are kept on the objects they stood on. */

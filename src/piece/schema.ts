@@ -93,6 +93,23 @@ const band = optionalRecord({
   drawIn: v.optional(between(BOUNDS.drawIn)),
 });
 
+const statedRatio = record({
+  ...ref,
+  pick: whole(1, BOUNDS.count),
+  of: whole(1, BOUNDS.count),
+  per: v.optional(v.picklist(['row', 'ridge', 'chain', 'stitch'])),
+});
+
+/** A hole at the very end of a band would have no stitch to stop it. */
+const end = () => v.optional(whole(1, BOUNDS.count));
+
+const buttonholes = record({
+  holes: whole(BOUNDS.holes[0], BOUNDS.holes[1]),
+  stitches: v.optional(whole(BOUNDS.holeStitches[0], BOUNDS.holeStitches[1])),
+  from: end(),
+  to: end(),
+});
+
 const parts = whole(BOUNDS.parts[0], BOUNDS.parts[1]);
 const counts = v.optional(v.picklist(['exact', 'same']));
 
@@ -121,6 +138,7 @@ const pickup = record({
   spread: v.optional(v.picklist(['even', 'grouped'])),
   sections: v.nullish(sections),
   stated: v.optional(v.array(record({ ...ref, count: count() }))),
+  statedRatios: v.optional(v.array(statedRatio)),
   statedTotal: v.nullish(count()),
   statedSections: v.nullish(v.array(count())),
   got: v.nullish(count()),
@@ -128,6 +146,7 @@ const pickup = record({
   stepHoles: yesNo(),
   halfLoop: yesNo(),
   garterAt: v.optional(v.picklist(['bump', 'inside'])),
+  buttonholes: v.nullish(buttonholes),
 });
 
 export const designSchema = record({

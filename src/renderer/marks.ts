@@ -20,6 +20,7 @@ export type PathRole =
   | 'live'
   | 'marker'
   | 'running'
+  | 'buttonhole'
   | 'arrow'
   | 'ruler'
   | 'dimension';

@@ -53,6 +53,7 @@ export const PATH_LOOK: Readonly<Record<PathRole, PathLook>> = {
   live: stroked('picked', WEIGHT.stem),
   marker: stroked('marker', WEIGHT.marker),
   running: filled('marker'),
+  buttonhole: { fill: 'stitch', stroke: 'ink', weight: WEIGHT.stem },
   arrow: stroked('ink', WEIGHT.arrow),
   ruler: stroked('quiet', WEIGHT.ruler),
   dimension: stroked('quiet', WEIGHT.ruler),

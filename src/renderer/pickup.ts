@@ -1,4 +1,5 @@
 import type { PickupPlan } from '../pickup';
+import { drawButtonholes } from './buttonholes';
 import type { DrawnPiece } from './drawnPiece';
 import { cornersOf } from './corners';
 import { frameAt, type Track } from './frame';
@@ -41,6 +42,7 @@ export function drawPickup(
     return { place: piece.place, track, depth: depthOf(points), stem, radius, inside: piece.inside };
   });
   for (const points of drawn) if (points) blockPoints(points, board);
+  const buttonholes = drawButtonholes(plan, marked, board);
 
   const all = drawn.flatMap((points) => points?.drawn ?? []);
   const used = all.filter(({ point }) => point.n !== null);
@@ -71,7 +73,7 @@ export function drawPickup(
       return points && planned.stretch.piece === piece && planned.stretch.edge === edge ? [{ points, i }] : [];
     });
   return {
-    markers: [...marks, ...texts],
+    markers: [...buttonholes, ...marks, ...texts],
     numbers: [...(start ? [start.mark] : []), ...word, ...numbers],
     traces: drawn.flatMap((points) => points?.traces ?? []),
     marksOf: (piece, edge) => of(piece, edge).flatMap(({ points }) => points.marks),

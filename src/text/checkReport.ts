@@ -1,10 +1,9 @@
 import type { DesignPlan, Note, PickupPlan, StatedCheck } from '../pickup';
 import { edgeNames, shownName, type EdgeNames } from './edgeName';
-import { HEADINGS, verdictLabel } from './labels';
+import { HEADINGS } from './labels';
 import { rowOrRound } from './needle';
 import { noteText } from './notes';
-import { fixedNumber, stretchText } from './numbers';
-import { causeText, impliedText, statedTitle } from './stated';
+import { agreementText, causeText, checkRow, thresholdsText } from './stated';
 import { tableText, type Column } from './table';
 import { voiceOf, type Voice } from './voice';
 import { counted } from './words';
@@ -17,6 +16,7 @@ const COLUMNS: readonly Column[] = [
   { head: HEADINGS.planned, align: 'right' },
   { head: HEADINGS.stretch, align: 'right' },
   { head: HEADINGS.verdict, align: 'left' },
+  { head: HEADINGS.implies, align: 'left' },
 ];
 
 /** Notes that say something of what a pattern states, or of what came out. */
@@ -29,6 +29,20 @@ const OF_THE_PATTERN: readonly Note['kind'][] = [
   'got',
 ];
 
+/** A count, or what a ratio gives, as data; `piece` and `edge` are null for the whole. */
+export interface CheckedDocument {
+  readonly piece: string | null;
+  readonly edge: string | null;
+  readonly ratio: StatedCheck['ratio'];
+  readonly count: number;
+  readonly planned: number;
+  readonly wanted: number | null;
+  readonly stretch: number | null;
+  readonly verdict: StatedCheck['verdict'];
+  readonly impliedPer10cm: number | null;
+  readonly causes: readonly string[];
+}
+
 /** What a check found, as data. */
 export interface CheckDocument {
   readonly format: 'edgewise-check';
@@ -39,17 +53,13 @@ export interface CheckDocument {
     readonly id: string;
     readonly name: string;
     readonly flat: boolean;
-    readonly stated: readonly {
-      readonly piece: string | null;
-      readonly edge: string | null;
-      readonly count: number;
-      readonly planned: number;
-      readonly wanted: number | null;
-      readonly stretch: number | null;
-      readonly verdict: StatedCheck['verdict'];
-      readonly impliedPer10cm: number | null;
-      readonly causes: readonly string[];
-    }[];
+    readonly stated: readonly CheckedDocument[];
+    /** What came out, held against the plan in the same way; null where it is not told. */
+    readonly got: CheckedDocument | null;
+    /** Where the verdicts change, percent. */
+    readonly thresholds: { readonly slight: number; readonly strong: number };
+    /** What of the statement agrees with itself; what does not is among the notes. */
+    readonly agreements: readonly { readonly kind: string; readonly text: string }[];
     readonly notes: readonly { readonly kind: string; readonly text: string }[];
   }[];
 }
@@ -71,23 +81,24 @@ export function checkDocument(
       id: pickup.pickup.id,
       name: pickup.pickup.name,
       flat: isFlat(pickup),
-      stated: pickup.stated.map((check) => ({
-        piece: check.edge?.piece ?? null,
-        edge: check.edge?.edge ?? null,
-        count: check.stated,
-        planned: check.planned,
-        wanted: check.wanted,
-        stretch: check.stretch,
-        verdict: check.verdict,
-        impliedPer10cm: check.impliedPer10cm,
-        causes: check.causes.map((cause) => causeText(cause, check, voice)),
-      })),
+      stated: pickup.stated.map((check) => checkedDocument(check, voice)),
+      got: pickup.gotCheck && checkedDocument(pickup.gotCheck, voice),
+      thresholds: { slight: pickup.pickup.flat.slight, strong: pickup.pickup.flat.strong },
+      agreements: pickup.agreements.map((one) => ({ kind: one.kind, text: agreementText(one, names) })),
       notes: patternNotes(pickup).map((note) => ({
         kind: note.kind,
         text: noteText(note, names, voice, rowOrRound(pickup)),
       })),
     })),
   };
+}
+
+/** One stated count as data, with its causes in words. */
+export function checkedDocument(check: StatedCheck, voice: Pick<Voice, 'terms'>): CheckedDocument {
+  const { stated: count, edge, ratio, planned, wanted, stretch, verdict, impliedPer10cm } = check;
+  const causes = check.causes.map((cause) => causeText(cause, check, voice));
+  const place = { piece: edge?.piece ?? null, edge: edge?.edge ?? null };
+  return { ...place, ratio, count, planned, wanted, stretch, verdict, impliedPer10cm, causes };
 }
 
 /**
@@ -108,9 +119,12 @@ export function checkReport(
 
 function pickupText(plan: PickupPlan, voice: Voice, names: EdgeNames): string {
   const lines = checkLines(plan, voice, names);
-  const notes = patternNotes(plan).map((note) =>
-    wrapped(`  ${noteText(note, names, voice, rowOrRound(plan))}`, undefined, '    '),
-  );
+  const said = [
+    ...plan.agreements.map((one) => agreementText(one, names)),
+    ...patternNotes(plan).map((note) => noteText(note, names, voice, rowOrRound(plan))),
+    ...(lines.length > 0 ? [thresholdsText(plan.pickup.flat)] : []),
+  ];
+  const notes = said.map((text) => wrapped(`  ${text}`, undefined, '    '));
   if (lines.length === 0 && notes.length === 0)
     return `${shownName(plan.pickup.name)}: nothing is stated, so there is nothing to check.`;
   return [
@@ -141,25 +155,14 @@ export function patternNotes(plan: Pick<PickupPlan, 'notes'>): Note[] {
   return plan.notes.filter((note) => OF_THE_PATTERN.includes(note.kind));
 }
 
-/** The stated counts of a pick-up as a table, with what each off one implies and its likely causes beneath. */
+/** What is stated and what came out as a table, with the likely causes of what is off beneath. */
 export function checkLines(plan: PickupPlan, voice: Voice, names: EdgeNames): string[] {
-  if (plan.stated.length === 0) return [];
-  const rows = plan.stated.map((check) => [
-    statedTitle(check, names),
-    `${check.stated}`,
-    check.wanted === null ? '' : fixedNumber(check.wanted),
-    `${check.planned}`,
-    check.stretch === null ? '' : stretchText(check.stretch),
-    check.verdict === null ? '' : verdictLabel(check.verdict),
-  ]);
-  const reasons = plan.stated
-    .filter(({ verdict }) => verdict !== null && verdict !== 'lies flat')
-    .map((check) => {
-      const causes = check.causes.map((cause) => causeText(cause, check, voice));
-      const implied = check.impliedPer10cm === null ? [] : [impliedText(check.impliedPer10cm, voice)];
-      return [statedTitle(check, names), [...causes, ...implied].join(' ')] as const;
-    })
-    .filter(([, said]) => said !== '')
-    .map(([name, said]) => wrapped(`  ${name}: ${said}`, undefined, '    '));
-  return [tableText(COLUMNS, rows), ...(reasons.length > 0 ? ['', ...reasons] : [])];
+  const checks = [...plan.stated, ...(plan.gotCheck ? [plan.gotCheck] : [])];
+  if (checks.length === 0) return [];
+  const rows = checks.map((check) => checkRow(check, names, voice));
+  const reasons = rows
+    .filter(({ causes }) => causes.length > 0)
+    .map(({ title, causes }) => wrapped(`  ${title}: ${causes.join(' ')}`, undefined, '    '));
+  const cells = rows.map((row) => [row.title, row.stated, row.wanted, row.planned, row.off, row.verdict, row.implies]);
+  return [tableText(COLUMNS, cells), ...(reasons.length > 0 ? ['', ...reasons] : [])];
 }

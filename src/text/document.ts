@@ -2,23 +2,22 @@ import type { Rate } from '../piece';
 import type {
   Choice,
   DesignPlan,
+  HoleRow,
   OpeningKind,
   PickupPlan,
   PlannedEdge,
   PlanPoint,
   RatioChoice,
   Run,
-  StatedCheck,
 } from '../pickup';
 import type { EdgeShape } from '../shaping';
 import { rowHeight, stitchWidth, type Mm } from '../units';
+import { checkedDocument, type CheckedDocument } from './checkReport';
 import { edgeNames, type EdgeNames } from './edgeName';
 import { firstRowText } from './firstRow';
 import { instructions } from './instructions';
 import { rowOrRound } from './needle';
 import { noteText } from './notes';
-import { causeText } from './stated';
-import type { Terms } from './terms';
 import { voiceOf, type Voice } from './voice';
 import { listed } from './words';
 
@@ -44,7 +43,9 @@ export interface PickupDocument {
   readonly sections: readonly SectionDocument[];
   readonly firstRow: { readonly from: number; readonly to: number; readonly text: string };
   readonly points: readonly PointDocument[];
-  readonly stated: readonly StatedDocument[];
+  readonly stated: readonly CheckedDocument[];
+  /** The buttonholes of the band, null where there are none. */
+  readonly buttonholes: HoleRow | null;
   readonly text: readonly string[];
   readonly notes: readonly { readonly kind: string; readonly text: string }[];
 }
@@ -90,19 +91,6 @@ export interface PointDocument {
   readonly yMm: Mm;
   readonly alongMm: Mm;
   readonly section: number;
-}
-
-/** `piece` and `edge` are null for the total. */
-export interface StatedDocument {
-  readonly piece: string | null;
-  readonly edge: string | null;
-  readonly count: number;
-  readonly stretch: number | null;
-  readonly verdict: StatedCheck['verdict'];
-  readonly planned: number;
-  readonly wanted: number | null;
-  readonly impliedPer10cm: number | null;
-  readonly causes: readonly string[];
 }
 
 export interface FinishedDocument {
@@ -157,7 +145,8 @@ function pickupDocument(plan: PickupPlan, voice: Voice, names: EdgeNames): Picku
     sections: plan.sections.map(({ n, lengthMm, count, running, after }) => ({ n, lengthMm, count, running, after })),
     firstRow: { from: plan.firstRow.from, to: plan.firstRow.to, text: firstRowText(plan.firstRow) },
     points: plan.points.map((point) => pointDocument(plan, point)),
-    stated: plan.stated.map((check) => statedDocument(check, voice.terms)),
+    stated: plan.stated.map((check) => checkedDocument(check, voice)),
+    buttonholes: plan.holes,
     text: instructions(plan, voice),
     notes: plan.notes.map((note) => ({ kind: note.kind, text: noteText(note, names, voice, rowOrRound(plan)) })),
   };
@@ -203,19 +192,5 @@ function pointDocument(plan: PickupPlan, point: PlanPoint): PointDocument {
     yMm: point.y * height,
     alongMm: point.alongMm,
     section: point.section,
-  };
-}
-
-function statedDocument(check: StatedCheck, terms: Terms): StatedDocument {
-  return {
-    piece: check.edge?.piece ?? null,
-    edge: check.edge?.edge ?? null,
-    count: check.stated,
-    stretch: check.stretch,
-    verdict: check.verdict,
-    planned: check.planned,
-    wanted: check.wanted,
-    impliedPer10cm: check.impliedPer10cm,
-    causes: check.causes.map((cause) => causeText(cause, check, { terms })),
   };
 }

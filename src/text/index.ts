@@ -1,5 +1,6 @@
 export * from './abbreviations';
 export * from './board';
+export * from './buttonholes';
 export * from './checkReport';
 export * from './choosing';
 export * from './command';

@@ -1,5 +1,6 @@
 import type { PickupPlan, PlannedEdge } from '../pickup';
 import { abbreviationsText } from './abbreviations';
+import { buttonholesText } from './buttonholes';
 import { edgeTitle, shownName } from './edgeName';
 import { firstRowProof, firstRowText } from './firstRow';
 import { fabricLabel, gaugeLabel } from './labels';
@@ -26,6 +27,7 @@ export function instructions(plan: PickupPlan, voice: Voice): string[] {
 function workText(plan: PickupPlan, voice: Voice): string[] {
   const edges = plan.edges.map((edge) => edgeLine(plan, edge, voice));
   const sections = sectionsText(plan, voice);
+  const holes = buttonholesText(plan, voice);
   if (voice.form === 'short') {
     const { terms } = voice;
     const way = plan.pickup.joined ? 'in the round' : 'flat';
@@ -34,6 +36,7 @@ function workText(plan: PickupPlan, voice: Voice): string[] {
       ...edges,
       ...(sections === '' ? [] : [sections]),
       firstRowLine(plan, voice),
+      ...(holes === '' ? [] : [holes]),
     ];
   }
   return [
@@ -43,6 +46,7 @@ function workText(plan: PickupPlan, voice: Voice): string[] {
     totalLine(plan),
     ...(sections === '' ? [] : [sections]),
     firstRowLine(plan, voice),
+    ...(holes === '' ? [] : [holes]),
     ...bandLine(plan, voice),
   ];
 }

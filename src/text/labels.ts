@@ -141,6 +141,8 @@ export const HEADINGS = {
   stated: 'Stated',
   verdict: 'Verdict',
   planned: 'Planned',
+  implies: 'Implies',
+  got: 'What you got',
   instructions: 'Instructions',
   sections: 'Sections',
   notes: 'Notes',

@@ -90,6 +90,11 @@ export function noteText(
       );
     case 'gauge-unusual':
       return gaugeNote(note, voice);
+    case 'buttonholes-do-not-fit':
+      return (
+        `${counted(note.holes, 'buttonhole')} with their ends and a stitch between each two take ${note.needed}, and ` +
+        `the band has ${stitchesText(note.total)}: have fewer or smaller ones, or shorter ends.`
+      );
     case 'got':
       return gotNote(note, row);
   }

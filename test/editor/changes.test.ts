@@ -21,6 +21,8 @@ const CHANGES: readonly Change[] = [
   { kind: 'rate', pickup: neckband, edge, rate: { kind: 'ratio', pick: 3, of: 4 } },
   { kind: 'measured', pickup: neckband, edge, mm: 70 },
   { kind: 'stated', pickup: neckband, edge, count: 15 },
+  { kind: 'stated-ratio', pickup: neckband, edge, ratio: { pick: 3, of: 4, per: 'row' } },
+  { kind: 'buttonholes', pickup: neckband, buttonholes: { holes: 5, stitches: 2, from: 3, to: 4 } },
   { kind: 'band', pickup: neckband, band: { multiple: 3, plus: 1 } },
   { kind: 'sections', pickup: neckband, sections: { by: 'length', parts: 4, counts: 'exact' } },
   { kind: 'sections', pickup: neckband, sections: null },
@@ -100,4 +102,17 @@ it('no sections means no field, so that the file says nothing of them', () => {
   const none = changed(design, { kind: 'sections', pickup: neckband, sections: null });
   expect('sections' in band(none)).toBe(false);
   expect(changed(none, { kind: 'sections', pickup: neckband, sections: null })).toBe(none);
+});
+
+it('no buttonholes and no stated ratios mean no field', () => {
+  expect(changed(design, { kind: 'buttonholes', pickup: neckband, buttonholes: null })).toBe(design);
+  expect(changed(design, { kind: 'stated-ratio', pickup: neckband, edge, ratio: null })).toBe(design);
+  const some = changed(design, {
+    kind: 'buttonholes',
+    pickup: neckband,
+    buttonholes: { holes: 5, stitches: 2, from: 3, to: 4 },
+  });
+  expect('buttonholes' in band(changed(some, { kind: 'buttonholes', pickup: neckband, buttonholes: null }))).toBe(
+    false,
+  );
 });

@@ -33,7 +33,9 @@ describe('a stated count', () => {
   it('stands beside what is planned, with its stretch and the gauge it implies', () => {
     expect(stated(76).stated).toEqual([
       {
+        what: 'edge',
         edge: { piece: 'piece', edge: 'right' },
+        ratio: null,
         stated: 76,
         planned: 80,
         wanted: expect.closeTo(80, 9) as number,

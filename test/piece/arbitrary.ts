@@ -245,6 +245,12 @@ function pickupOf(chance: Chance, id: string, pieces: RawPiece[]) {
     ...(chance.yes() ? { sections: sectionsOf(chance) } : {}),
     ...(chance.yes() ? { stated: some().map((ref) => ({ ...ref, count: chance.whole(0, 90) })) } : {}),
     ...(chance.yes() ? { statedTotal: chance.whole(0, 300), got: null } : {}),
+    ...(chance.yes()
+      ? { statedRatios: some().map((ref) => ({ ...ref, pick: chance.whole(1, 5), of: chance.whole(1, 8) })) }
+      : {}),
+    ...(chance.whole(0, 3) === 0
+      ? { buttonholes: { holes: chance.whole(1, 9), ...chance.maybe({ stitches: 3, from: 4 }), ...foreign(chance) } }
+      : {}),
     stepHoles: chance.yes(),
     garterAt: chance.one(['bump', 'inside']),
     ...foreign(chance),

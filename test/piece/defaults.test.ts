@@ -76,13 +76,20 @@ describe('defaults', () => {
     expect(design.pickups[0]!.band.gauge).toEqual({ ...gauge, over: 100 });
   });
 
-  it('takes null for no gauge and no sections', () => {
+  it('gives buttonholes two stitches and three at each end', () => {
+    const { design, notices } = read({ pickups: [{ id: 'edging', along, buttonholes: { holes: 5, to: 4 } }] });
+    expect(notices).toEqual([]);
+    expect(design.pickups[0]!.buttonholes).toEqual({ holes: 5, to: 4, stitches: 2, from: 3 });
+  });
+
+  it('takes null for no gauge, no sections and no buttonholes', () => {
     const { design } = read(
-      { pickups: [{ id: 'edging', along, sections: null, band: { gauge: null } }] },
+      { pickups: [{ id: 'edging', along, sections: null, buttonholes: null, band: { gauge: null } }] },
       { gauge: null },
     );
     expect(design.pieces[0]).not.toHaveProperty('gauge');
     expect(design.pickups[0]).not.toHaveProperty('sections');
+    expect(design.pickups[0]).not.toHaveProperty('buttonholes');
     expect(design.pickups[0]!.band).not.toHaveProperty('gauge');
   });
 

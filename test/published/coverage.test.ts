@@ -18,16 +18,6 @@ const LEFT_OUT: Readonly<Record<string, { title: string; address: string; why: s
     address: 'https://www.purlsofwisdompa.com/blogs/words-of-wisdom/remedy-for-underarm-holes',
     why: 'one or two stitches more at each end of an underarm, lost again in the second row: gaps between a piece and its neighbor are not planned, only the holes of steps',
   },
-  B04: {
-    title: 'Tiny Tea Leaves cardi buttonbands',
-    address: 'https://forum.knittinghelp.com/t/tiny-tea-leaves-cardi-buttonbands/69384',
-    why: 'a row of buttonholes, which are not planned yet',
-  },
-  B06: {
-    title: 'Cowl with buttonholes',
-    address: 'https://view.joomag.com/knitmuch-issue-1/0580802001450970071?page=49',
-    why: 'a row of buttonholes, which are not planned yet; it casts on 2 over every 3 bound off and so loses 3',
-  },
   K01: {
     title: "Josephine's squares: adding a border",
     address: 'http://stitchtherapyknitalong.blogspot.com/2013/03/josephines-squares-adding-border.html',

@@ -25,6 +25,14 @@ const drawings: Record<string, () => string> = {
       ),
       { scale: 1.5, detail: 'stitches', words: { units: 'in' } },
     ),
+  buttonholes: () =>
+    svg(
+      planOf(
+        square(30, 112, { right: {} }),
+        around({ target: 82, buttonholes: { holes: 6, stitches: 3, from: 4, to: 4 } }, ['right']),
+      ),
+      { scale: 0.5, fabric: 'none' },
+    ),
   'left-handed': () => {
     const edges = ['neck-left', 'neck-front', 'neck-right'];
     return svg(planOf(steppedFront(), neckband(edges), { hand: 'left' }), { fabric: 'none', scale: 0.8 });

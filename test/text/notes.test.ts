@@ -29,6 +29,7 @@ describe('noteText', () => {
       'Front, neck left: the count set for it is 12% over, so it will ruffle. Let it go by its length, or change its rate.',
       'Front: 50 stitches to 10 cm lies outside the usual range of hand knitting. Check over what length the gauge was counted.',
       'The band Neckband: 22 stitches and 18 rows to 10 cm is an unusual pair for stockinette. Check that stitches and rows are not exchanged.',
+      '30 buttonholes with their ends and a stitch between each two take 125, and the band has 80 stitches: have fewer or smaller ones, or shorter ends.',
       "You have 414 where 424 are planned, 2.4% short. That lies flat. The band's pattern fits it, so it can stay.",
       "You have 400 where 424 are planned, 5.7% short. That is slightly tight. The band's pattern does not fit it: bring it to 424 on the first row.",
       'You have 424, as planned. That lies flat.',

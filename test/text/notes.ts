@@ -25,6 +25,7 @@ export const NOTES: readonly Note[] = [
   { kind: 'stretched', edge, stretch: 0.12, verdict: 'will ruffle' },
   { kind: 'gauge-unusual', what: 'piece', name: 'Front', per10cm: 50, rowsPer10cm: 60, reason: 'outside-ranges' },
   { kind: 'gauge-unusual', what: 'band', name: 'Neckband', per10cm: 22, rowsPer10cm: 18, reason: 'rows-to-stitches' },
+  { kind: 'buttonholes-do-not-fit', holes: 30, needed: 125, total: 80 },
   { kind: 'got', got: 414, target: 424, stretch: -0.0236, verdict: 'lies flat', fits: true },
   { kind: 'got', got: 400, target: 424, stretch: -0.0566, verdict: 'slightly tight', fits: false },
   { kind: 'got', got: 424, target: 424, stretch: 0, verdict: 'lies flat', fits: true },

@@ -117,11 +117,29 @@ describe('checkReport', () => {
   test('shows a count that will pucker, and why', () => {
     const plan = stated({ stated: [{ piece: 'piece', edge: 'right', count: 56 }] });
     const text = checkReport(plan, isFlat);
-    expect(text).toMatch(/Piece, right {6}56 {4}80\.0 {7}80 {2}30% short {2}will pucker/);
+    expect(text).toMatch(/Piece, right {6}56 {4}80\.0 {7}80 {2}30% short {2}will pucker {2}14 to 10 cm/);
     expect(text.replace(/\s+/g, ' ')).toContain(
-      'Piece, right: 56 is one for every two rows: ridges or chains were counted as rows. It implies 14 stitches to 10 cm in the band.',
+      'Piece, right: 56 is one for every two rows: ridges or chains were counted as rows.',
     );
     expect(text).toMatch(/Of 1 count stated, 1 does not lie flat\.\n$/);
+  });
+
+  test('has a line for a ratio and for what came out, each with what it implies and its cause', () => {
+    const ratio = { piece: 'piece', edge: 'right', pick: 3, of: 4, per: 'chain' };
+    const text = checkReport(
+      stated({ statedRatios: [ratio], got: 47, statedTotal: 80, band: { multiple: 4 } }),
+      isFlat,
+    );
+    expect(text).toMatch(
+      /Piece, right {2}3 of every 4 chains: 42 {4}80\.0 {7}80 {2}48% short {2}will pucker {2}10\.5 to 10 cm/,
+    );
+    expect(text).toMatch(/What you got {23}47 {4}80\.0 {7}80 {2}41% short {2}will pucker {2}11\.8 to 10 cm/);
+    const flowing = text.replace(/\s+/g, ' ');
+    expect(flowing).toContain(
+      'What you got: 47 would suit an edge 46 rows shorter:',
+    );
+    expect(flowing).toContain("The total stated, 80, is a multiple of 4, as the band's pattern needs.");
+    expect(flowing).toContain('Up to 3% off lies flat, up to 8% is slightly tight or loose, more puckers or ruffles.');
   });
 
   test('is pleased where all lies flat, and says where nothing is stated', () => {
@@ -151,9 +169,11 @@ describe('checkReport', () => {
           id: 'pickup-0',
           flat: false,
           stated: [
-            { piece: 'piece', edge: 'right', count: 56, verdict: 'will pucker' },
+            { piece: 'piece', edge: 'right', ratio: null, count: 56, verdict: 'will pucker' },
             { piece: null, edge: null, count: 80, verdict: 'lies flat' },
           ],
+          got: { count: 80, verdict: 'lies flat', causes: [] },
+          thresholds: { slight: 3, strong: 8 },
         },
       ],
     });

@@ -1,4 +1,4 @@
-import type { EdgeRef, Pickup, Rate, Stretch } from '../../piece';
+import type { EdgeRef, Pickup, Rate, StatedRatio, Stretch } from '../../piece';
 import type { Traces } from './trace';
 
 /** What became of an old edge of a run: an edge it is part of now, and the share of the old edge that lies there. */
@@ -8,7 +8,7 @@ export interface Heir {
   readonly share: number;
 }
 
-type Lists = Pick<Pickup, 'rates' | 'measured' | 'stated'>;
+type Lists = Pick<Pickup, 'rates' | 'measured' | 'stated' | 'statedRatios'>;
 
 /** An old edge of a new one, with what was said of it. */
 interface Source<T> {
@@ -19,7 +19,7 @@ interface Source<T> {
 }
 
 /**
- * What is said of edges, after some were split or run together. Rates go along to every part; a number of stitches is
+ * What is said of edges, after some were split or run together. Rates and stated ratios go along to every part; a number of stitches is
  * shared out by length, or summed. A tape's length or a stated number stays where it tells of the same fabric as
  * before, or all of it can be summed; else it goes, since nothing is known of the parts.
  *
@@ -60,7 +60,17 @@ export function inherited(
           )
         : null,
     ),
+    ...(pickup.statedRatios && {
+      statedRatios: carry(pickup.statedRatios, (sources) => {
+        const [first] = sources.map(({ entry }) => entry);
+        return first && sources.every(({ entry }) => entry && sameRatio(entry, first)) ? first : null;
+      }),
+    }),
   };
+}
+
+function sameRatio(a: StatedRatio, b: StatedRatio): boolean {
+  return a.pick === b.pick && a.of === b.of && a.per === b.per;
 }
 
 function carriedList<T extends EdgeRef>(

@@ -89,6 +89,15 @@ describe('a run along an edge that is split', () => {
     ]);
   });
 
+  it('keeps the ratio that a pattern states on both parts', () => {
+    const ratio = { pick: 3, of: 4 };
+    const next = done(withRun([stretch('e1')], { statedRatios: [{ ...ref, ...ratio }] }), split).pickups[0]!;
+    expect(next.statedRatios).toEqual([
+      { ...ref, ...ratio },
+      { ...other, ...ratio },
+    ]);
+  });
+
   it('loses what was measured or stated of the whole', () => {
     const said = { measured: [{ ...ref, mm: 140 }], stated: [{ ...ref, count: 30 }] };
     const next = done(withRun([stretch('e1')], said), split).pickups[0]!;
