@@ -21,5 +21,6 @@ export { plainRatios, ratioChoices, ratioCount } from './ratios';
 export { mirrorableParts } from './sections';
 export { evenMarks, evenParts, rhythmOf, spreadEvenly } from './spread';
 export { replan, type Replan, type ReplannedSection } from './replan';
+export { solveHoles, type HoleUnknown, type SolvedHoles } from './solveHoles';
 export { surveyDesign, type SurveyedEdge } from './survey';
 export { fitsMultiple, fittingCounts, nearestFitting } from './total';

@@ -2,6 +2,7 @@ import type { Hole, PickupPlan } from '../pickup';
 import { frameAt, fromFrame, type Frame } from './frame';
 import type { LabelBoard } from './labels';
 import { placeAlong, type MarkedEdge } from './markers';
+import { ARROW } from './start';
 import { digits, spot } from './toPath';
 import type { PathMark } from './marks';
 
@@ -27,7 +28,10 @@ export function drawButtonholes(
     if (!edge) return [];
     const frame = frameAt(edge.place, edge.track, at.edgeAt);
     const half = Math.max(LEAST, lengthOf(hole) * edge.place.scale) / 2;
-    return [slot(frame, edge.stem + BEYOND_STEMS + WIDTH / 2, half, board)];
+    // One at the very start stands beyond the arrow there.
+    const besideArrow = hole.alongMm * edge.place.scale - half < ARROW.along + BEYOND_STEMS;
+    const over = besideArrow ? ARROW.out + BEYOND_STEMS : BEYOND_STEMS;
+    return [slot(frame, edge.stem + over + WIDTH / 2, half, board)];
   });
   return slots.length === 0 ? [] : [{ kind: 'path', role: 'buttonhole', d: slots.join(''), count: slots.length }];
 }

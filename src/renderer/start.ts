@@ -11,6 +11,9 @@ const OVER = 1.6;
 const ARM = 6.5;
 const HEAD = { length: 1.5, half: 0.6 } as const;
 
+/** What the arrow takes beyond the stems: so far out, and so far along the edge. */
+export const ARROW = { out: OVER + HEAD.half, along: ARM } as const;
+
 export interface StartMark {
   readonly mark: PathMark;
   /** Where it leaves the edge, and how far out its arm lies. */

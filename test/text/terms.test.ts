@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { DesignPlan, Note } from '../../src/pickup';
+import type { Cause, DesignPlan, Note } from '../../src/pickup';
 import {
   causeText,
   checkReport,
@@ -9,6 +9,7 @@ import {
   finishLabel,
   measureReport,
   noteText,
+  notLengthenedText,
   planDocument,
   planReport,
   TERMS,
@@ -19,6 +20,14 @@ import {
 import { allFlat, surveyDesign } from '../../src/pickup';
 import { planSample, SAMPLES } from '../samples/sample';
 import { NOTES } from './notes';
+
+/** The causes whose sentences have a word of one country in them. */
+const CAUSES: readonly Cause[] = [
+  { kind: 'body-gauge' },
+  { kind: 'ratio-misread', pick: 3, of: 4, as: 'skip-of' },
+  { kind: 'other-ratio', pick: 5, of: 7, per: 'row' },
+  { kind: 'other-size' },
+];
 
 /** Words that only one side of the Atlantic uses of knitting; names out of the samples are taken away first. */
 const ONLY_US =
@@ -42,7 +51,8 @@ function everyWord(plan: DesignPlan, terms: Terms): string {
       ]),
     ),
     ...NOTES.map((note: Note) => noteText(note, edgeNames(plan.design), voice)),
-    causeText({ kind: 'body-gauge' }, { stated: 12, wanted: 13, planned: 13 }, voice),
+    ...CAUSES.map((cause) => causeText(cause, { stated: 12, wanted: 13, planned: 13 }, voice)),
+    notLengthenedText({ why: 'no-gauge' }, terms),
   ].join('\n');
 }
 
