@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { build, buildWhenOld } from './build.mjs';
 import { chromium } from './chromium.mjs';
 import { countPlaywright, countVitest, settle } from './count.mjs';
+import { firefox } from './firefox.mjs';
 import { installWhatIsMissing } from './install.mjs';
 import { bin, run, top } from './run.mjs';
 import { serve } from './serve.mjs';
@@ -29,33 +30,47 @@ async function counted(name, count, script, args, env = {}) {
   return settle(count(report), code);
 }
 
-const vitest = (name, projects, filters) =>
-  counted(name, countVitest, bin('vitest'), (path) => [
-    'run',
-    ...projects.flatMap((project) => ['--project', project]),
-    '--reporter=default',
-    '--reporter=json',
-    `--outputFile.json=${path}`,
-    ...filters,
-  ]);
+const vitest = (name, projects, filters, env) =>
+  counted(
+    name,
+    countVitest,
+    bin('vitest'),
+    (path) => [
+      'run',
+      ...projects.flatMap((project) => ['--project', project]),
+      '--reporter=default',
+      '--reporter=json',
+      `--outputFile.json=${path}`,
+      ...filters,
+    ],
+    env,
+  );
 
-async function browser(filters) {
+/** Does something with the address of the built page. */
+async function served(work) {
   buildWhenOld();
-  const executable = await chromium();
   const { server, url } = await serve(join(top, 'dist'), { port: 0 });
   try {
-    return await counted(
-      'browser',
-      countPlaywright,
-      bin('@playwright/test', 'playwright'),
-      () => ['test', '--config', 'test/browser/playwright.config.ts', ...filters],
-      { CHROMIUM_PATH: executable, EDGEWISE_URL: url, EDGEWISE_REPORT: join(cache, 'browser.json') },
-    );
+    return await work(url);
   } finally {
     server.closeAllConnections();
     server.close();
   }
 }
+
+const inChromium = (filters) =>
+  served(async (url) =>
+    counted(
+      'browser',
+      countPlaywright,
+      bin('@playwright/test', 'playwright'),
+      () => ['test', '--config', 'test/browser/playwright.config.ts', ...filters],
+      { CHROMIUM_PATH: await chromium(), EDGEWISE_URL: url, EDGEWISE_REPORT: join(cache, 'browser.json') },
+    ),
+  );
+
+const inFirefox = (filters) =>
+  served((url) => vitest('firefox', ['firefox'], filters, { FIREFOX_PATH: firefox(), EDGEWISE_URL: url }));
 
 /** [name for --only, heading, what to do]. Each resolves to { passed, failed }. */
 const stages = [
@@ -85,7 +100,8 @@ const stages = [
       return vitest('built', ['built'], filters);
     },
   ],
-  ['browser', 'Browser tests', browser],
+  ['browser', 'Browser tests', inChromium],
+  ['firefox', 'Tests in Firefox', inFirefox],
 ];
 
 function readWords(words) {

@@ -7,6 +7,32 @@ if (!url)
 
 const isRoot = process.getuid?.() === 0;
 
+/**
+ * What the browser is to leave away. It heeds the last list only, so that those which the test runner leaves away
+ * itself stand here as well.
+ */
+const without = [
+  'AvoidUnnecessaryBeforeUnloadCheckSync',
+  'DestroyProfileOnBrowserClose',
+  'HttpsUpgrades',
+  'HttpsFirstBalancedModeAutoEnable',
+  'LensOverlay',
+  'MediaRouter',
+  'PaintHolding',
+  'ThirdPartyStoragePartitioning',
+  'AvoidCorsURLLoaderRestartOnRedirect',
+  'TcpPortRandomizationWin',
+  'OptimizationHints',
+  'NetworkTimeServiceQuerying',
+  'AimEnabled',
+  'PreconnectToSearch',
+  // For the list of suggestions under its address bar it loads two pages of its own with every window, which takes more
+  // time than our page does.
+  'WebUIOmniboxPopup',
+  'WebUIOmniboxAimPopup',
+  'WebUIOmniboxFullPopup',
+];
+
 export default defineConfig({
   testDir: '.',
   testMatch: '**/*.spec.ts',
@@ -32,6 +58,7 @@ export default defineConfig({
         '--disable-background-networking',
         '--disable-component-update',
         '--disable-sync',
+        `--disable-features=${without.join(',')}`,
         // A browser started by root has no sandbox to go into.
         ...(isRoot ? ['--no-sandbox'] : []),
       ],
