@@ -41,7 +41,9 @@ export default defineConfig({
   fullyParallel: true,
   forbidOnly: true,
   retries: 0,
-  timeout: 60_000,
+  // Time enough on a machine that has other work to do; one that waits for ever is still caught.
+  timeout: 120_000,
+  expect: { timeout: 15_000 },
   reporter: [['list'], ['json', { outputFile: process.env.EDGEWISE_REPORT ?? '.cache/browser.json' }]],
   use: {
     baseURL: url,

@@ -1,6 +1,6 @@
 import { existsSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
-import type { ElementHandle, KeyInput, Page } from 'puppeteer-core';
+import type { KeyInput, Page } from 'puppeteer-core';
 import { expect } from 'vitest';
 import { address, type Firefox } from './firefox';
 
@@ -54,16 +54,10 @@ export const howMany = (page: Page, selector: string): Promise<number> =>
 
 export const count = (page: Page): Promise<string | null> => textOf(page, '[data-testid="count"]');
 
-/** A button by what stands on it, and within what it stands. */
-function button(page: Page, words: string, within = ''): Promise<ElementHandle> {
-  return page
-    .waitForSelector(`${within} ::-p-xpath(.//button[normalize-space()="${words}"])`, { visible: true })
-    .then((found) => found as ElementHandle);
-}
-
 /** Presses a button by its words with the mouse. */
 export async function press(page: Page, words: string, within = 'body'): Promise<void> {
-  await (await button(page, words, within)).click();
+  const selector = `${within} ::-p-xpath(.//button[normalize-space()="${words}"])`;
+  await (await page.waitForSelector(selector, { visible: true }))!.click();
 }
 
 export const isOff = (page: Page, words: string): Promise<boolean> =>
