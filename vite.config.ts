@@ -15,6 +15,9 @@ const componentTests = ['test/ui/**/*.test.ts', 'test/app/**/*.test.ts', 'test/*
 /** Tests of what the build left in dist/: they need a build, and run after it. */
 const builtTests = ['test/**/*.built.test.ts'];
 
+/** Tests of the built page in Firefox: they need its address, and a Firefox. */
+const firefoxTests = ['test/firefox/**/*.test.ts'];
+
 const FIRST_SAMPLE = 'virtual:first-sample';
 
 /** Gives the page its first sample as a whole design, so that the first visit need not fetch and read a file. */
@@ -121,8 +124,9 @@ const tests: ViteUserConfig = {
         test: {
           name: 'node',
           environment: 'node',
+          isolate: false,
           include: ['test/**/*.test.ts'],
-          exclude: [...componentTests, ...builtTests, 'test/browser/**'],
+          exclude: [...componentTests, ...builtTests, ...firefoxTests, 'test/browser/**'],
           benchmark: { include: ['test/bench/**/*.bench.ts'] },
         },
       },
@@ -132,9 +136,21 @@ const tests: ViteUserConfig = {
         test: {
           name: 'components',
           environment: 'happy-dom',
+          isolate: false,
           include: componentTests,
           exclude: [...builtTests, 'test/browser/**'],
           setupFiles: ['@testing-library/jest-dom/vitest'],
+          benchmark: { include: [] },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'firefox',
+          environment: 'node',
+          include: firefoxTests,
+          testTimeout: 120_000,
+          hookTimeout: 180_000,
           benchmark: { include: [] },
         },
       },

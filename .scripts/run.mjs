@@ -27,7 +27,25 @@ export function run(script, args, { env = {}, cwd = top } = {}) {
   });
 }
 
-/** Runs a script in silence. Resolves to its exit code and all that it said. */
+/** Runs a script to its end as `run` does, but gives what it says to `say`, whole, once it has ended. */
+export function runHeld(script, args, { say, env = {} }) {
+  return new Promise((resolve, reject) => {
+    const child = spawn(process.execPath, [script, ...args], {
+      cwd: top,
+      env: { ...process.env, ...env },
+      stdio: ['ignore', 'pipe', 'pipe'],
+    });
+    const said = [];
+    for (const stream of [child.stdout, child.stderr]) stream.on('data', (part) => said.push(part));
+    child.on('error', reject);
+    child.on('close', (code) => {
+      if (said.length > 0) say(Buffer.concat(said).toString('utf8').trimEnd());
+      resolve(code ?? 1);
+    });
+  });
+}
+
+/** Runs a script in silence. Gives its exit code and all that it said. */
 export function runQuietly(script, args, { env = {} } = {}) {
   const done = spawnSync(process.execPath, [script, ...args], {
     cwd: top,

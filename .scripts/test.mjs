@@ -1,18 +1,22 @@
-// npm test: everything, one stage after the other, whatever fails on the way.
+// npm test: everything, whatever fails on the way. The first stages need one core each and go side by side in two
+// lanes; what they say is held back and told whole.
 // npm test -- --only units,browser [FILTER ...]: only these stages, and in them only the files that match.
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { build, buildWhenOld } from './build.mjs';
 import { chromium } from './chromium.mjs';
 import { countPlaywright, countVitest, settle } from './count.mjs';
+import { firefox } from './firefox.mjs';
 import { installWhatIsMissing } from './install.mjs';
-import { bin, run, top } from './run.mjs';
+import { bin, run, runHeld, top } from './run.mjs';
 import { serve } from './serve.mjs';
 
 const cache = join(top, '.cache');
 
-const tool = async (script, args) =>
-  (await run(script, args)) === 0 ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
+const tool =
+  (script, ...args) =>
+  async (_, say) =>
+    (await runHeld(bin(...script), args, { say })) === 0 ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
 
 /** Runs a test runner that writes its report to .cache/NAME.json, and counts the tests in it. */
 async function counted(name, count, script, args, env = {}) {
@@ -29,54 +33,72 @@ async function counted(name, count, script, args, env = {}) {
   return settle(count(report), code);
 }
 
-const vitest = (name, projects, filters) =>
-  counted(name, countVitest, bin('vitest'), (path) => [
-    'run',
-    ...projects.flatMap((project) => ['--project', project]),
-    '--reporter=default',
-    '--reporter=json',
-    `--outputFile.json=${path}`,
-    ...filters,
-  ]);
+const vitest = (name, projects, filters, env) =>
+  counted(
+    name,
+    countVitest,
+    bin('vitest'),
+    (path) => [
+      'run',
+      ...projects.flatMap((project) => ['--project', project]),
+      '--reporter=default',
+      '--reporter=json',
+      `--outputFile.json=${path}`,
+      ...filters,
+    ],
+    env,
+  );
 
-async function browser(filters) {
+/** Does something with the address of the built page. */
+async function served(work) {
   buildWhenOld();
-  const executable = await chromium();
   const { server, url } = await serve(join(top, 'dist'), { port: 0 });
   try {
-    return await counted(
-      'browser',
-      countPlaywright,
-      bin('@playwright/test', 'playwright'),
-      () => ['test', '--config', 'test/browser/playwright.config.ts', ...filters],
-      { CHROMIUM_PATH: executable, EDGEWISE_URL: url, EDGEWISE_REPORT: join(cache, 'browser.json') },
-    );
+    return await work(url);
   } finally {
     server.closeAllConnections();
     server.close();
   }
 }
 
-/** [name for --only, heading, what to do]. Each resolves to { passed, failed }. */
-const stages = [
-  ['format', 'Format', () => tool(bin('prettier'), ['--check', '--log-level', 'warn', '.'])],
-  ['lint', 'Lint', () => tool(bin('eslint'), ['--config', '.config/eslint.config.js', '--max-warnings', '0', '.'])],
-  ['types', 'Types without the DOM', () => tool(bin('typescript', 'tsc'), ['-p', 'tsconfig.pure.json'])],
-  ['types', 'Types of the command', () => tool(bin('typescript', 'tsc'), ['-p', 'tsconfig.command.json'])],
+const inChromium = (filters) =>
+  served(async (url) =>
+    counted(
+      'browser',
+      countPlaywright,
+      bin('@playwright/test', 'playwright'),
+      () => ['test', '--config', 'test/browser/playwright.config.ts', ...filters],
+      { CHROMIUM_PATH: await chromium(), EDGEWISE_URL: url, EDGEWISE_REPORT: join(cache, 'browser.json') },
+    ),
+  );
+
+const inFirefox = (filters) =>
+  served((url) => vitest('firefox', ['firefox'], filters, { FIREFOX_PATH: firefox(), EDGEWISE_URL: url }));
+
+/** [name for --only, heading, what to do]. Each resolves to { passed, failed } and says what there is by `say`. */
+const lanes = [
+  [['lint', 'Lint', tool(['eslint'], '--config', '.config/eslint.config.js', '--max-warnings', '0', '.')]],
   [
-    'types',
-    'Types of all',
-    () => tool(bin('svelte-check'), ['--tsconfig', './tsconfig.json', '--fail-on-warnings', '--output', 'human']),
+    ['format', 'Format', tool(['prettier'], '--check', '--log-level', 'warn', '.')],
+    ['types', 'Types without the DOM', tool(['typescript', 'tsc'], '-p', 'tsconfig.pure.json')],
+    ['types', 'Types of the command', tool(['typescript', 'tsc'], '-p', 'tsconfig.command.json')],
+    [
+      'types',
+      'Types of all',
+      tool(['svelte-check'], '--tsconfig', './tsconfig.json', '--fail-on-warnings', '--output', 'human'),
+    ],
+    [
+      'build',
+      'Build',
+      (_, say) => {
+        build({ say });
+        return { passed: 1, failed: 0 };
+      },
+    ],
   ],
+];
+const after = [
   ['units', 'Unit and component tests', (filters) => vitest('units', ['node', 'components'], filters)],
-  [
-    'build',
-    'Build',
-    () => {
-      build();
-      return { passed: 1, failed: 0 };
-    },
-  ],
   [
     'built',
     'Tests of what was built',
@@ -85,8 +107,10 @@ const stages = [
       return vitest('built', ['built'], filters);
     },
   ],
-  ['browser', 'Browser tests', browser],
+  ['browser', 'Browser tests', inChromium],
+  ['firefox', 'Tests in Firefox', inFirefox],
 ];
+const stages = [...lanes.flat(), ...after];
 
 function readWords(words) {
   const at = words.indexOf('--only');
@@ -101,24 +125,35 @@ function readWords(words) {
 const seconds = (ms) => `${(ms / 1000).toFixed(1)} s`;
 
 const results = [];
+
+/** Does a stage. With `held`, its heading comes with all that it said once it has ended. */
+async function perform([, heading, work], filters, held) {
+  const said = [];
+  const say = held ? (words) => said.push(words) : console.log;
+  say(`\n=== ${heading} ===`);
+  const start = performance.now();
+  let outcome;
+  try {
+    outcome = await work(filters, say);
+  } catch (error) {
+    say(error.message);
+    outcome = { passed: 0, failed: 1 };
+  }
+  const time = performance.now() - start;
+  results.push({ heading, time, ...outcome });
+  say(`--- ${heading}: ${outcome.passed} passed, ${outcome.failed} failed, ${seconds(time)}`);
+  if (held) console.log(said.join('\n'));
+}
+
 try {
   const { only, filters } = readWords(process.argv.slice(2));
   installWhatIsMissing();
   mkdirSync(cache, { recursive: true });
-  for (const [name, heading, work] of stages) {
-    if (only && !only.includes(name)) continue;
-    console.log(`\n=== ${heading} ===`);
-    const start = performance.now();
-    let outcome;
-    try {
-      outcome = await work(filters);
-    } catch (error) {
-      console.error(error.message);
-      outcome = { passed: 0, failed: 1 };
-    }
-    results.push({ heading, time: performance.now() - start, ...outcome });
-    console.log(`--- ${heading}: ${outcome.passed} passed, ${outcome.failed} failed, ${seconds(results.at(-1).time)}`);
-  }
+  const each = async (list, held) => {
+    for (const stage of list) if (!only || only.includes(stage[0])) await perform(stage, filters, held);
+  };
+  await Promise.all(lanes.map((lane) => each(lane, true)));
+  await each(after, false);
 } catch (error) {
   console.error(error.message);
   results.push({ heading: 'Preparation', time: 0, passed: 0, failed: 1 });

@@ -35,13 +35,9 @@ test('a design is saved under its name, and opened again it is the same', async 
   expect((await saveDesign(page)).text).toBe(text);
 });
 
-test('a design file is opened by dropping it on the page', async ({ page }) => {
-  await openPage(page);
-  await drop(page, ['vest.edgewise.json', sampleText('vest')]);
-  await expect(page).toHaveTitle(/lamplighter vest/);
-});
-
-test('opening is one step: undo brings back what was there', async ({ page }) => {
+test('a design file is dropped on the page: that is one step, and undo brings back what was there', async ({
+  page,
+}) => {
   await openPage(page);
   await drop(page, ['vest.edgewise.json', sampleText('vest')]);
   await expect(page).toHaveTitle(/lamplighter vest/);
@@ -120,13 +116,13 @@ test.describe('what was done', () => {
   test('is there in another tab, and each tab comes back to its own', async ({ page, context }) => {
     await openPage(page);
     await changeCount(page);
-    await page.waitForTimeout(700);
+    await expect(page.locator('.keeps')).toHaveText('kept in this browser');
     const other = await context.newPage();
     await openPage(other);
     await expect(edgeRow(other, 'front', 'neck-center').getByRole('textbox', { name: /^Count/ })).toHaveValue('10');
     await drop(other, ['vest.edgewise.json', sampleText('vest')]);
     await expect(other).toHaveTitle(/lamplighter vest/);
-    await other.waitForTimeout(700);
+    await expect(other.locator('.keeps')).toHaveText('kept in this browser');
     await page.reload();
     await expect(page).toHaveTitle(/harbour pullover/);
     await other.reload();
@@ -161,7 +157,7 @@ test('a change that can not be planned leaves the last good plan, greyed with th
   await target.press('Enter');
   await expect(page.getByRole('alert')).toContainText('last plan that could be made');
   await expect(count(page)).toHaveText(before!);
-  await page.waitForTimeout(700);
+  await expect(page.locator('.keeps')).toHaveText('kept as last planned');
   await page.reload();
   await expect(count(page)).toHaveText(before!);
   await expect(page.getByRole('alert')).toHaveCount(0);

@@ -7,6 +7,32 @@ if (!url)
 
 const isRoot = process.getuid?.() === 0;
 
+/**
+ * What the browser is to leave away. It heeds the last list only, so that those which the test runner leaves away
+ * itself stand here as well.
+ */
+const without = [
+  'AvoidUnnecessaryBeforeUnloadCheckSync',
+  'DestroyProfileOnBrowserClose',
+  'HttpsUpgrades',
+  'HttpsFirstBalancedModeAutoEnable',
+  'LensOverlay',
+  'MediaRouter',
+  'PaintHolding',
+  'ThirdPartyStoragePartitioning',
+  'AvoidCorsURLLoaderRestartOnRedirect',
+  'TcpPortRandomizationWin',
+  'OptimizationHints',
+  'NetworkTimeServiceQuerying',
+  'AimEnabled',
+  'PreconnectToSearch',
+  // For the list of suggestions under its address bar it loads two pages of its own with every window, which takes more
+  // time than our page does.
+  'WebUIOmniboxPopup',
+  'WebUIOmniboxAimPopup',
+  'WebUIOmniboxFullPopup',
+];
+
 export default defineConfig({
   testDir: '.',
   testMatch: '**/*.spec.ts',
@@ -15,7 +41,9 @@ export default defineConfig({
   fullyParallel: true,
   forbidOnly: true,
   retries: 0,
-  timeout: 60_000,
+  // Time enough on a machine that has other work to do; one that waits for ever is still caught.
+  timeout: 120_000,
+  expect: { timeout: 15_000 },
   reporter: [['list'], ['json', { outputFile: process.env.EDGEWISE_REPORT ?? '.cache/browser.json' }]],
   use: {
     baseURL: url,
@@ -32,6 +60,7 @@ export default defineConfig({
         '--disable-background-networking',
         '--disable-component-update',
         '--disable-sync',
+        `--disable-features=${without.join(',')}`,
         // A browser started by root has no sandbox to go into.
         ...(isRoot ? ['--no-sandbox'] : []),
       ],

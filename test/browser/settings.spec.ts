@@ -18,25 +18,6 @@ test('lengths are told in inches, on the drawing and beside it, and nothing else
   await expect(page.getByRole('columnheader', { name: /Length, in/ })).toBeVisible();
 });
 
-test('the words are those of the UK', async ({ page }) => {
-  await openPage(page);
-  const summary = page.getByRole('region', { name: 'The count' });
-  await expect(summary).toContainText('pick up and knit');
-  await choose(page, 'the United Kingdom');
-  await expect(summary).toContainText('knit up');
-  await expect(summary).not.toContainText('pick up and knit');
-});
-
-test('a left-handed knitter begins at the other end and works the other way', async ({ page }) => {
-  await openPage(page);
-  const first = page.locator('tr[data-edge]').first();
-  await expect(first).toHaveAttribute('data-edge', 'neck-straight-left');
-  await choose(page, 'a left-handed knitter');
-  await expect(first).not.toHaveAttribute('data-edge', 'neck-straight-left');
-  await expect(page.getByRole('region', { name: 'The count' })).toContainText('from left to right');
-  await expect(count(page)).toHaveText('84');
-});
-
 test('each setting is one step that can be undone; colours are no part of the design', async ({ page }) => {
   await openPage(page);
   await choose(page, 'inches', 'dark');
@@ -47,14 +28,6 @@ test('each setting is one step that can be undone; colours are no part of the de
   await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled();
   await page.reload();
   await expect(page.locator('html')).toHaveAttribute('data-theme', 'dark');
-});
-
-test('rulers and measures can be left away', async ({ page }) => {
-  await openPage(page);
-  await expect(drawing(page).locator('path.ruler').first()).toBeAttached();
-  await page.getByRole('button', { name: 'Settings' }).click();
-  await page.getByRole('checkbox', { name: 'Rulers and measures' }).uncheck();
-  await expect(drawing(page).locator('path.ruler')).toHaveCount(0);
 });
 
 test('undo and redo by keys go step by step, wherever the focus is but in half-typed text', async ({ page }) => {
@@ -73,26 +46,51 @@ test('undo and redo by keys go step by step, wherever the focus is but in half-t
   await expect(field).toHaveValue('11');
 });
 
-test('every command stands in one list with its keys', async ({ page }) => {
+test('the settings change words and drawing, each in one step, and are told', async ({ page }) => {
   await openPage(page);
-  await page.keyboard.press('?');
-  const list = page.getByRole('dialog', { name: 'Keys' });
-  await expect(list).toContainText('Save the drawing as SVG');
-  await expect(list).toContainText('Ctrl Shift Z');
-  await expect(list).toContainText('Go to the next edge');
-  await page.keyboard.press('Escape');
-  await expect(list).toBeHidden();
-});
+  await test.step('every command stands in one list with its keys', async () => {
+    await page.keyboard.press('?');
+    const list = page.getByRole('dialog', { name: 'Keys' });
+    await expect(list).toContainText('Save the drawing as SVG');
+    await expect(list).toContainText('Ctrl Shift Z');
+    await expect(list).toContainText('Go to the next edge');
+    await page.keyboard.press('Escape');
+    await expect(list).toBeHidden();
+  });
 
-test('the design can be given another name; an empty one is none', async ({ page }) => {
-  await openPage(page);
-  const name = page.getByRole('textbox', { name: 'Name of the design' });
-  await name.fill('Ada’s jumper');
-  await name.press('Enter');
-  await expect(page).toHaveTitle(/Ada’s jumper/);
-  await name.fill('   ');
-  await name.press('Enter');
-  await expect(name).toHaveValue('Ada’s jumper');
-  await page.getByRole('button', { name: 'Undo' }).click();
-  await expect(page).toHaveTitle(/harbour pullover/);
+  await test.step('the words are those of the UK', async () => {
+    const summary = page.getByRole('region', { name: 'The count' });
+    await expect(summary).toContainText('pick up and knit');
+    await choose(page, 'the United Kingdom');
+    await expect(summary).toContainText('knit up');
+    await expect(summary).not.toContainText('pick up and knit');
+  });
+
+  await test.step('a left-handed knitter begins at the other end and works the other way', async () => {
+    const first = page.locator('tr[data-edge]').first();
+    await expect(first).toHaveAttribute('data-edge', 'neck-straight-left');
+    await choose(page, 'a left-handed knitter');
+    await expect(first).not.toHaveAttribute('data-edge', 'neck-straight-left');
+    await expect(page.getByRole('region', { name: 'The count' })).toContainText('from left to right');
+    await expect(count(page)).toHaveText('84');
+  });
+
+  await test.step('rulers and measures can be left away', async () => {
+    await expect(drawing(page).locator('path.ruler').first()).toBeAttached();
+    await page.getByRole('button', { name: 'Settings' }).click();
+    await page.getByRole('checkbox', { name: 'Rulers and measures' }).uncheck();
+    await expect(drawing(page).locator('path.ruler')).toHaveCount(0);
+  });
+
+  await test.step('the design can be given another name; an empty one is none', async () => {
+    const name = page.getByRole('textbox', { name: 'Name of the design' });
+    await name.fill('Ada’s jumper');
+    await name.press('Enter');
+    await expect(page).toHaveTitle(/Ada’s jumper/);
+    await name.fill('   ');
+    await name.press('Enter');
+    await expect(name).toHaveValue('Ada’s jumper');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect(page).toHaveTitle(/harbour pullover/);
+  });
 });
