@@ -4,7 +4,6 @@ export { allFlat, verdictOf } from './check';
 export { chooseOpenings } from './choose';
 export { closingRow, countOut, firstRow } from './firstRow';
 export { planDesign, planPickup } from './make';
-export type { OpeningList, OpeningSort } from './openingList';
 export { openingsOf, type EdgeOpenings, type NeedleChoice } from './openings';
 export { yarnWeights, YARN_WEIGHTS } from './plausible';
 export { PlanError, type PlanProblem } from './problems';

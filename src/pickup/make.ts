@@ -1,5 +1,6 @@
 import type { Design, Pickup, Piece } from '../piece';
-import { measurePiece, shelf } from '../shaping';
+import { measurePiece } from '../shaping';
+import { shelf } from '../units';
 import { checkStated, contradictions } from './check';
 import { countsOf } from './counts';
 import { finishedWidths } from './finished';
