@@ -3,11 +3,19 @@ import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 
-/** The places on Windows where programs are installed. */
+/**
+ * The places on Windows where programs are installed.
+ * @param {{ env: NodeJS.ProcessEnv }} machine
+ */
 export const programFolders = ({ env } = process) =>
   [env.PROGRAMFILES, env['PROGRAMFILES(X86)'], env.LOCALAPPDATA].filter(Boolean);
 
-/** The paths that such names may have where Linux keeps its programs, name by name. */
+/**
+ * The paths that such names may have where Linux keeps its programs, name by name.
+ * @param {readonly string[]} names
+ * @param {{ env: NodeJS.ProcessEnv }} machine
+ * @returns {string[]}
+ */
 export function pathsOf(names, { env } = process) {
   const folders = ['/usr/bin', '/usr/local/bin', ...(env.PATH ?? '').split(delimiter)].filter(Boolean);
   return names.flatMap((name) => folders.map((folder) => join(folder, name)));
@@ -20,6 +28,9 @@ export const works = (path) =>
 
 /**
  * The path in the variable `name`, or undefined when it is not set.
+ * @param {string} name
+ * @param {string} what
+ * @param {{ env: NodeJS.ProcessEnv }} machine
  * @throws Error that says how to mend it, when nothing that runs is there
  */
 export function askedFor(name, what, { env } = process) {

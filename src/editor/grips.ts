@@ -1,5 +1,6 @@
 import { chainLength, chainPointAt, pointAt } from '../geometry';
-import { DesignError, resolveOutline, type Piece, type ResolvedEdge } from '../piece';
+import { DesignError, resolveOutline, type Edge, type Piece, type ResolvedEdge } from '../piece';
+import { shelf } from '../units';
 
 /** Something of an outline that a hand can take hold of. A corner is named by the edge that begins at it. */
 export type Grip =
@@ -19,21 +20,29 @@ export interface PlacedGrip {
  */
 export function gripsOf(piece: Piece, chosen: string | null): PlacedGrip[] {
   const id = piece.id;
-  return edgesOf(piece).flatMap((resolved): PlacedGrip[] => {
-    const { edge, from } = resolved;
-    const handles: PlacedGrip[] =
-      edge.path === 'curve' && edge.id === chosen
-        ? edge.handles.map((at, i) => ({
-            grip: { kind: 'handle', piece: id, edge: edge.id, handle: i === 0 ? 0 : 1 },
-            at,
-          }))
-        : [];
-    return [
-      { grip: { kind: 'corner', piece: id, edge: edge.id }, at: from },
-      { grip: { kind: 'middle', piece: id, edge: edge.id }, at: middleOf(resolved) },
-      ...handles,
-    ];
+  return edgesOf(piece).flatMap((resolved) => {
+    const { edge, to } = resolved;
+    return kept(edge, [id, ...to, edge.id === chosen], () => gripsOn(id, resolved, chosen));
   });
+}
+
+/** The grips of an edge stay the same objects as long as it and the corner at its end stay where they are. */
+const kept = shelf<Edge, readonly PlacedGrip[]>(2);
+
+function gripsOn(id: string, resolved: ResolvedEdge, chosen: string | null): PlacedGrip[] {
+  const { edge, from } = resolved;
+  const handles: PlacedGrip[] =
+    edge.path === 'curve' && edge.id === chosen
+      ? edge.handles.map((at, i) => ({
+          grip: { kind: 'handle', piece: id, edge: edge.id, handle: i === 0 ? 0 : 1 },
+          at,
+        }))
+      : [];
+  return [
+    { grip: { kind: 'corner', piece: id, edge: edge.id }, at: from },
+    { grip: { kind: 'middle', piece: id, edge: edge.id }, at: middleOf(resolved) },
+    ...handles,
+  ];
 }
 
 export function sameGrip(a: Grip | null, b: Grip | null): boolean {

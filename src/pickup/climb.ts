@@ -2,7 +2,8 @@ import type { MeasuredEdge, WorkedStep } from '../shaping';
 import type { Mm } from '../units';
 import type { Along, AlongLine } from './along';
 import type { NeedleChoice } from './openings';
-import { HOLE, noOpenings, PAIRS, pickOut, reverse, ROW, STITCH, type Openings, type OpeningSort } from './openingList';
+import { HOLE, noOpenings, PAIRS, pickOut, reverse, ROW, STITCH, type Openings } from './openingList';
+import type { OpeningSort } from './plan';
 
 /** A run of worked steps that all climb or all fall, from the corner (x, y) where the outline enters it. */
 export interface Climb {

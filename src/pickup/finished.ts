@@ -1,5 +1,6 @@
 import type { Design, Pickup, Piece } from '../piece';
-import { cellOf, measurePiece, shelf } from '../shaping';
+import { cellOf, measurePiece } from '../shaping';
+import { shelf } from '../units';
 import type { FinishedWidth } from './plan';
 
 /**

@@ -13,7 +13,6 @@ export { closingRow, countOut, firstRow } from './firstRow';
 export { placedRow, type PlacedRow, type RowWish } from './placedRow';
 export { columnOf, ribOf, type Rib } from './rib';
 export { planDesign, planPickup } from './make';
-export type { OpeningList, OpeningSort } from './openingList';
 export { openingsOf, type EdgeOpenings, type NeedleChoice } from './openings';
 export { yarnWeights, YARN_WEIGHTS } from './plausible';
 export { PlanError, type PlanProblem } from './problems';

@@ -1,5 +1,6 @@
 import type { Design, Pickup, Piece } from '../piece';
-import { measurePiece, shelf } from '../shaping';
+import { measurePiece } from '../shaping';
+import { shelf } from '../units';
 import { holeRow } from './buttonholes';
 import { checkGot, checkStated } from './check';
 import { contradictions } from './contradictions';

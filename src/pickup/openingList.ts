@@ -1,13 +1,5 @@
 import type { Mm, Rows, Stitches } from '../units';
-import type { OpeningKind } from './plan';
-
-/** What an opening is made of. There are few of these, shared by all openings. */
-export interface OpeningSort {
-  readonly kind: OpeningKind;
-  readonly second: boolean;
-  /** The large hole at the foot of a step, which is used whenever the knitter chose to use holes. */
-  readonly hole: boolean;
-}
+import type { OpeningKind, OpeningList, OpeningSort } from './plan';
 
 const first = (kind: OpeningKind): OpeningSort => ({ kind, second: false, hole: false });
 
@@ -19,19 +11,6 @@ export const PAIRS = {
   slipped: { first: first('chain'), second: { ...first('chain'), second: true } },
   garter: { first: first('ridge'), second: { ...first('ridge'), second: true } },
 } as const;
-
-/**
- * Openings one after another, a list for each of their fields: ten thousand are a few lists of numbers and not ten
- * thousand objects. All lists are equally long. The column is that of the place, `floor(x)`.
- */
-export interface OpeningList {
-  readonly sort: readonly OpeningSort[];
-  readonly row: readonly Rows[];
-  readonly x: readonly Stitches[];
-  readonly y: readonly Rows[];
-  readonly edgeAt: readonly Mm[];
-  readonly joinAt: readonly Mm[];
-}
 
 /** A list that is being made. */
 export interface Openings extends OpeningList {

@@ -1,8 +1,9 @@
-import { shelf, type MeasuredEdge, type WorkedStep } from '../shaping';
-import type { Mm } from '../units';
+import type { MeasuredEdge, WorkedStep } from '../shaping';
+import { shelf, type Mm } from '../units';
 import { alongLine } from './along';
 import { climbOpenings, type Climb } from './climb';
-import { joinUp, LIVE, noOpenings, STITCH, type OpeningList, type Openings } from './openingList';
+import { joinUp, LIVE, noOpenings, STITCH, type Openings } from './openingList';
+import type { OpeningList } from './plan';
 
 /** How the needle goes in: what an edge's openings depend on besides the edge. */
 export interface NeedleChoice {

@@ -26,6 +26,39 @@ export interface Opening {
   readonly joinAt: Mm;
 }
 
+/** What an opening is made of. There are few of these, shared by all openings. */
+export interface OpeningSort {
+  readonly kind: OpeningKind;
+  readonly second: boolean;
+  /** The large hole at the foot of a step, which is used whenever the knitter chose to use holes. */
+  readonly hole: boolean;
+}
+
+/**
+ * Openings one after another, a list for each of their fields: ten thousand are a few lists of numbers and not ten
+ * thousand objects. All lists are equally long. The column is that of the place, `floor(x)`.
+ */
+export interface OpeningList {
+  readonly sort: readonly OpeningSort[];
+  readonly row: readonly Rows[];
+  readonly x: readonly Stitches[];
+  readonly y: readonly Rows[];
+  readonly edgeAt: readonly Mm[];
+  readonly joinAt: readonly Mm[];
+}
+
+/** The openings of a stretch that a plan shows, and which of them it uses. */
+export interface Selection {
+  readonly openings: OpeningList;
+  readonly used: readonly boolean[];
+  /** Indices of the used ones. */
+  readonly usedAt: readonly number[];
+  /** Those of the used ones, counted from 1, that are holes at the foot of a step. */
+  readonly holes: readonly number[];
+  readonly rhythm: readonly Run[];
+  readonly unit: OpeningKind;
+}
+
 /** An opening in its place in the whole pick-up. */
 export interface PlanPoint extends Opening {
   /** 1, 2, 3 … for the used ones; null for a skipped one. */
@@ -85,6 +118,8 @@ export interface PlannedEdge {
   /** Range of its openings in the plan's points. */
   readonly firstPoint: number;
   readonly pointsEnd: number;
+  /** Its openings without their places in the whole: the same object as long as nothing of them has changed. */
+  readonly selection: Selection;
 }
 
 export interface Choice {

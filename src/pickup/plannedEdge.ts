@@ -1,7 +1,6 @@
-import { shelf } from '../shaping';
-import type { PlannedEdge } from './plan';
+import { shelf } from '../units';
+import type { PlannedEdge, Selection } from './plan';
 import { ratioChoices } from './ratios';
-import type { Selection } from './select';
 import type { WorkedStretch } from './stretches';
 import type { Want } from './wants';
 
@@ -59,5 +58,6 @@ function told(
     twin,
     firstPoint,
     pointsEnd: firstPoint + selection.used.length,
+    selection,
   };
 }

@@ -1,8 +1,7 @@
 import type { Mm } from '../units';
-import type { PlanPoint, Section } from './plan';
+import type { PlanPoint, Section, Selection } from './plan';
 import { lastAtMost } from './search';
 import type { UsedPlaces } from './sections';
-import type { Selection } from './select';
 import type { WorkedStretch } from './stretches';
 
 /** The chosen openings of one stretch and what lies before it in the pick-up. */

@@ -1,22 +1,10 @@
 import type { Pickup } from '../piece';
-import { shelf } from '../shaping';
+import { shelf } from '../units';
 import { chooseOpenings } from './choose';
-import { indicesOf, pickOut, unitOf, type OpeningList } from './openingList';
-import type { OpeningKind, Run } from './plan';
+import { indicesOf, pickOut, unitOf } from './openingList';
+import type { OpeningList, Selection } from './plan';
 import { rhythmOf, spreadEvenly } from './spread';
 import type { StretchOpenings, WorkedStretch } from './stretches';
-
-/** The openings of a stretch that a plan shows, and which of them it uses. */
-export interface Selection {
-  readonly openings: OpeningList;
-  readonly used: readonly boolean[];
-  /** Indices of the used ones. */
-  readonly usedAt: readonly number[];
-  /** Those of the used ones, counted from 1, that are holes at the foot of a step. */
-  readonly holes: readonly number[];
-  readonly rhythm: readonly Run[];
-  readonly unit: OpeningKind;
-}
 
 /** An edge whose count goes up and down in a drag is chosen on once for each count. */
 const kept = shelf<StretchOpenings, Selection>(4);

@@ -1,8 +1,9 @@
 import { findTwins, type Design, type Pickup, type Piece, type Rate, type Stretch } from '../piece';
-import { cellOf, measurePiece, shelf, type MeasuredEdge } from '../shaping';
-import type { Mm } from '../units';
-import { pickOut, reverse, type OpeningList } from './openingList';
+import { cellOf, measurePiece, type MeasuredEdge } from '../shaping';
+import { shelf, type Mm } from '../units';
+import { pickOut, reverse } from './openingList';
 import { openingsOf, type EdgeOpenings } from './openings';
+import type { OpeningList } from './plan';
 
 /** Openings of a stretch in working order, first and second places and step holes, distances from its working start. */
 export interface StretchOpenings extends OpeningList {

@@ -1,6 +1,5 @@
 import type { Pickup, Rate } from '../piece';
-import { shelf } from '../shaping';
-import { stitchesPerMm, type Gauge, type Mm } from '../units';
+import { shelf, stitchesPerMm, type Gauge, type Mm } from '../units';
 import { ratioCount } from './ratios';
 import type { WorkedStretch } from './stretches';
 

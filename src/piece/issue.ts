@@ -121,6 +121,11 @@ function problemOf(raw: unknown, issue: Issue): Problem {
   return { kind: 'wrong-type', at, expected, found };
 }
 
+/** Whether a raw document is of the schema's shape. */
+export function hasShape(raw: unknown): boolean {
+  return v.is(designSchema, raw);
+}
+
 /**
  * Takes a raw document for one of the schema's shape, as it is: nothing is changed or left out.
  * @throws DesignError for the first thing that is not of that shape.

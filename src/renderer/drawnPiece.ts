@@ -1,5 +1,7 @@
 import { lengthOf } from '../geometry';
 import type { MeasuredPiece } from '../pickup';
+import type { MeasuredEdge } from '../shaping';
+import { shelf } from '../units';
 import { isInside } from './cells';
 import { boxOf, smoothOutline, traceOf } from './outline';
 import { sheetToGrid } from './place';
@@ -15,18 +17,23 @@ export interface DrawnPiece {
   readonly inside: (x: number, y: number) => boolean;
 }
 
-/** Traces a piece in its place. */
+const keptTraces = shelf<MeasuredEdge, EdgeTrace>(2);
+const keptLengths = shelf<MeasuredEdge, readonly number[]>(1);
+
+/** Traces a piece in its place; what has not changed since it was last traced there is the same object. */
 export function setUp(measured: MeasuredPiece, place: Place): DrawnPiece {
-  const outline = smoothOutline(measured.edges, place.cell);
-  const traces = measured.edges.map((edge): EdgeTrace => {
-    const line = traceOf(place, edge.line);
-    return { piece: measured.piece.id, edge: edge.id, line, box: boxOf(line) };
-  });
+  const { edges, piece } = measured;
+  let outline: readonly number[] | null = null;
   return {
     measured,
     place,
-    traces,
-    lengths: measured.edges.map((edge) => edge.line.map(lengthOf)),
-    inside: (x, y) => isInside(outline, ...sheetToGrid(place, x, y)),
+    traces: edges.map((edge) =>
+      keptTraces(edge, [piece.id, place.x, place.y, place.scale], () => {
+        const line = traceOf(place, edge.line);
+        return { piece: piece.id, edge: edge.id, line, box: boxOf(line) };
+      }),
+    ),
+    lengths: edges.map((edge) => keptLengths(edge, [], () => edge.line.map(lengthOf))),
+    inside: (x, y) => isInside((outline ??= smoothOutline(edges, place.cell)), ...sheetToGrid(place, x, y)),
   };
 }

@@ -1,3 +1,4 @@
+import { shelf } from '../units';
 import { LIGHT, PATH_LOOK, TEXT_COLOUR } from './palette';
 import { SERIF } from './sizes';
 import { digits } from './toPath';
@@ -78,7 +79,14 @@ export function bodyElements(drawing: Drawing, options: ElementOptions = {}): Dr
   ];
 }
 
+const kept = shelf<Group, DrawnElement>(1);
+
+/** A group that is the same object as before is the same element as before. */
 function groupElement(group: Group, prefix: string, lit: Lit | null): DrawnElement {
+  return kept(group, [prefix, lit?.piece, lit?.edge], () => newElement(group, prefix, lit));
+}
+
+function newElement(group: Group, prefix: string, lit: Lit | null): DrawnElement {
   const { piece, edge } = group.data;
   const isLit = lit !== null && group.name === 'edge' && lit.piece === piece && lit.edge === edge;
   const data = Object.entries(group.data).map(([key, value]) => [`data-${key}`, value] as const);
@@ -131,8 +139,10 @@ function pathElement({ role, d, weight, pattern }: PathMark, prefix: string): Dr
   };
 }
 
+const keptPatterns = shelf<StitchPattern, DrawnElement>(1);
+
 function patternElement(pattern: StitchPattern, prefix: string): DrawnElement {
-  return {
+  return keptPatterns(pattern, [prefix], () => ({
     name: 'pattern',
     attributes: {
       id: prefix + pattern.id,
@@ -143,5 +153,5 @@ function patternElement(pattern: StitchPattern, prefix: string): DrawnElement {
       height: digits(pattern.height),
     },
     children: pattern.marks.map((mark) => pathElement(mark, prefix)),
-  };
+  }));
 }

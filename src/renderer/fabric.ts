@@ -1,9 +1,10 @@
 import type { MeasuredPiece } from '../pickup';
 import type { MeasuredEdge } from '../shaping';
 import type { Gauge } from '../units';
-import { rowHeight, stitchWidth } from '../units';
+import { rowHeight, shelf, stitchWidth } from '../units';
 import { chainPath, linesPath } from './toPath';
 import { gridToSheet } from './place';
+import type { DrawOptions } from './options';
 import { smoothOutline, stairOutline } from './outline';
 import { spansInside, type Span, type Window } from './cells';
 import { cellKey, edgeStitches, type Cell } from './selvage';
@@ -35,8 +36,34 @@ export function stitchesLegible(scale: number, gauge: Gauge): boolean {
   return stitchWidth(gauge) * scale >= LEGIBLE.width && rowHeight(gauge) * scale >= LEGIBLE.height;
 }
 
+const kept = shelf<MeasuredPiece['edges'], DrawnFabric>(2);
+
+/**
+ * The fabric of a piece as the options want it; kept while nothing changes that it is drawn from.
+ * @param picked ids of the edges that are picked up from
+ */
+export function drawFabric(
+  place: Place,
+  measured: MeasuredPiece,
+  picked: ReadonlySet<string>,
+  { detail, fabric, windows }: DrawOptions,
+  patternId: string,
+): DrawnFabric {
+  const { x, y, scale, cell } = place;
+  const { piece, edges } = measured;
+  const nothing = { minX: 0, minY: 0, maxX: 0, maxY: 0 };
+  const window = windows ? (windows[piece.id] ?? nothing) : null;
+  const seen = window ? [window.minX, window.minY, window.maxX, window.maxY] : [];
+  const stand = [x, y, scale, cell.width, cell.height, piece.fabric, detail, fabric, patternId, ...seen];
+  return kept(edges, [...stand, ...picked], () => {
+    const along = edges.filter((edge) => picked.has(edge.id));
+    if (detail === 'stitches') return drawStitchFabric(place, measured, along, window);
+    return drawShapeFabric(place, measured, along, fabric, patternId);
+  });
+}
+
 /** The fabric as a whole: a tint, and on screen a texture of stitches in their true size. */
-export function drawShapeFabric(
+function drawShapeFabric(
   place: Place,
   measured: MeasuredPiece,
   picked: readonly MeasuredEdge[],
@@ -73,7 +100,7 @@ function patternOf(place: Place, { piece }: MeasuredPiece, id: string): StitchPa
 }
 
 /** The stitches of a stretch of the fabric, each whole one inside the worked outline, with those along its edges. */
-export function drawStitchFabric(
+function drawStitchFabric(
   place: Place,
   measured: MeasuredPiece,
   picked: readonly MeasuredEdge[],

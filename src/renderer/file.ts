@@ -1,7 +1,8 @@
 import type { DesignPlan } from '../pickup';
 import { drawingDescription, drawingTitle } from '../text';
-import { chosenPieces, drawDiagram, type DrawOptions } from './diagram';
+import { chosenPieces, drawDiagram } from './diagram';
 import { scaleToFit } from './fit';
+import type { DrawOptions } from './options';
 import type { Drawing } from './marks';
 import { renderSvg } from './svg';
 

@@ -1,5 +1,6 @@
 import type { DesignPlan } from '../pickup';
-import { chosenPieces, type DrawOptions } from './diagram';
+import { chosenPieces } from './diagram';
+import type { DrawOptions } from './options';
 import { layOut } from './layout';
 
 /** Room for a drawing, sheet mm. */

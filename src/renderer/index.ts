@@ -1,7 +1,7 @@
 export { default as Diagram } from './Diagram.svelte';
 export { default as DiagramBody } from './DiagramBody.svelte';
 export type { Window } from './cells';
-export { chosenPieces, drawDiagram, type DrawOptions } from './diagram';
+export { chosenPieces, drawDiagram } from './diagram';
 export { bodyElements, svgElement, type DrawnElement, type Lit } from './elements';
 export { scaleToFit, type Room } from './fit';
 export { stitchesLegible, type FabricStyle } from './fabric';
@@ -11,5 +11,6 @@ export type * from './marks';
 export { stairOf, traceOf } from './outline';
 export { LIGHT, type Palette } from './palette';
 export { gridToSheet, sheetToGrid, toFabric, toSheet, windowIn } from './place';
+export type { DrawOptions } from './options';
 export { renderSvg, renderSvgBody } from './svg';
 export { describeDrawing, fileDrawing, fileScale, fileSvg } from './file';

@@ -1,5 +1,6 @@
 import type { MeasuredPiece } from '../pickup';
-import { boundsOfAll } from '../geometry';
+import { boundsOfAll, type Bounds } from '../geometry';
+import { shelf } from '../units';
 import { DIMENSION, MARGIN, PIECE_GAP, RULER, TYPE } from './sizes';
 import { textWidth } from './width';
 import type { Place } from './marks';
@@ -31,13 +32,33 @@ export function marginsOf(hasGauge: boolean, { rulers, dimensions }: LayoutOptio
   return { left: MARGIN + ruled, right: MARGIN + measured, top: MARGIN, bottom: MARGIN + ruled + measured };
 }
 
+const keptBounds = shelf<MeasuredPiece['edges'], Bounds>(1);
+
+function boundsOfPiece({ edges }: MeasuredPiece): Bounds {
+  return keptBounds(edges, [], () => boundsOfAll(edges.flatMap((edge) => edge.line)));
+}
+
+/** The pieces where they stand already, whatever their size is now; on a sheet of the same size. */
+export function standing(pieces: readonly MeasuredPiece[], layout: Layout): Layout {
+  const places = layout.places.map((place): Place => {
+    const measured = pieces.find(({ piece }) => piece.id === place.piece);
+    if (!measured) return place;
+    const { minX, maxX, minY, maxY } = boundsOfPiece(measured);
+    const { x, y, scale } = place;
+    const [width, height] = [(maxX - minX) * scale, (maxY - minY) * scale];
+    return { ...place, box: { x: x + minX * scale, y: y - maxY * scale, width, height } };
+  });
+  return { ...layout, places };
+}
+
 /**
  * Where the pieces stand: side by side in their own order, their lowest edges on one line, with room round each for
  * numbers, rulers and dimensions.
  */
 export function layOut(pieces: readonly MeasuredPiece[], options: LayoutOptions): Layout {
-  const boxes = pieces.map(({ piece, edges }) => {
-    const bounds = boundsOfAll(edges.flatMap((edge) => edge.line));
+  const boxes = pieces.map((measured) => {
+    const { piece, edges } = measured;
+    const bounds = boundsOfPiece(measured);
     const margins = marginsOf(piece.gauge !== undefined, options);
     const width = (bounds.maxX - bounds.minX) * options.scale;
     const height = (bounds.maxY - bounds.minY) * options.scale;

@@ -123,6 +123,20 @@ export interface PointTrace {
   readonly y: number;
 }
 
+/** Marks that make a group of their own. */
+export interface Leaf {
+  readonly name: Group['name'];
+  readonly marks: readonly Mark[];
+}
+
+/** All that is written on a drawing, and what it stands on: of each piece, and over all of them. */
+export interface Lettering {
+  readonly pieces: readonly (readonly Leaf[])[];
+  readonly over: readonly Leaf[];
+  /** The room every label takes, in the order they were placed. No two overlap. */
+  readonly labels: readonly Box[];
+}
+
 export interface Drawing {
   /** Size of the sheet in mm. */
   readonly width: number;
@@ -132,6 +146,5 @@ export interface Drawing {
   readonly places: readonly Place[];
   readonly edges: readonly EdgeTrace[];
   readonly points: readonly PointTrace[];
-  /** The room every label takes, in the order they were placed. No two overlap. */
-  readonly labels: readonly Box[];
+  readonly lettering: Lettering;
 }

@@ -10,98 +10,127 @@ import { drawPoints, type DrawnPoint, type DrawnPoints } from './points';
 import { armDistances, drawStart, startWord, type StartMark } from './start';
 import type { Mark, PathMark, PointTrace } from './marks';
 
-/** All that a pick-up adds to the pieces it is worked from. */
-export interface DrawnPickup {
-  readonly markers: readonly Mark[];
-  readonly numbers: readonly Mark[];
-  readonly traces: readonly PointTrace[];
-  marksOf(piece: string, edge: string): readonly PathMark[];
-  /** How far inside an edge its dots reach, sheet mm. */
-  depthOf(piece: string, edge: string): number;
+/** The points of one planned edge where it is drawn. */
+export interface DrawnEdge {
+  readonly piece: DrawnPiece;
+  readonly track: Track;
+  readonly points: DrawnPoints;
 }
 
-/** Draws points, start, markers and numbers, and takes the room of their labels. */
-export function drawPickup(
+/** A number beside a point, and which number it is. */
+interface Numbered {
+  readonly n: number;
+  readonly at: DrawnPoint;
+  readonly stem: number;
+}
+
+/** Draws the points of every planned edge; null where its piece is not drawn. */
+export function drawEdges(
   plan: PickupPlan,
   tracks: readonly (Track | null)[],
   pieces: readonly DrawnPiece[],
   detail: 'shape' | 'stitches',
-  board: LabelBoard,
-): DrawnPickup {
-  const pieceOf = plan.edges.map(({ stretch }) => pieces.find(({ measured }) => measured.piece.id === stretch.piece));
-  const drawn = plan.edges.map((edge, i): DrawnPoints | null => {
-    const [piece, track] = [pieceOf[i], tracks[i]];
+): (DrawnEdge | null)[] {
+  return plan.edges.map((edge, i) => {
+    const piece = pieces.find(({ measured }) => measured.piece.id === edge.stretch.piece);
+    const track = tracks[i];
     if (!piece || !track) return null;
     const corners = cornersOf(piece.measured.edges, edge.measured.index);
-    return drawPoints(piece.place, plan, edge, track, corners, detail);
+    return { piece, track, points: drawPoints(piece.place, plan.pickup, edge, track, corners, detail) };
   });
-  const marked = drawn.map((points, i): MarkedEdge | null => {
-    const [piece, track] = [pieceOf[i], tracks[i]];
-    if (!points || !piece || !track) return null;
-    const { stem, radius } = points;
-    return { place: piece.place, track, depth: depthOf(points), stem, radius, inside: piece.inside };
+}
+
+/** Finds what of a pick-up is drawn along an edge, by the ids of its piece and of itself. */
+export type Along = (piece: string, edge: string) => readonly DrawnPoints[];
+
+export function alongEdges(plan: PickupPlan, drawn: readonly (DrawnEdge | null)[]): Along {
+  const found = new Map<string, Map<string, DrawnPoints[]>>();
+  drawn.forEach((one, i) => {
+    if (!one) return;
+    const { piece, edge } = plan.edges[i]!.stretch;
+    const edges = found.get(piece) ?? new Map<string, DrawnPoints[]>();
+    found.set(piece, edges.set(edge, [...(edges.get(edge) ?? []), one.points]));
   });
-  for (const points of drawn) if (points) blockPoints(points, board);
+  return (piece, edge) => found.get(piece)?.get(edge) ?? [];
+}
+
+/** The path marks of these points. */
+export function marksOf(points: readonly DrawnPoints[]): PathMark[] {
+  return points.flatMap(({ marks }) => marks);
+}
+
+/** How far inside an edge the dots along it reach, sheet mm. */
+export function depthOf(points: readonly DrawnPoints[]): number {
+  return Math.max(0, ...points.map(({ depth }) => depth));
+}
+
+/** Where every point of a pick-up is drawn. */
+export function tracesOf(plan: PickupPlan, drawn: readonly (DrawnEdge | null)[]): PointTrace[] {
+  return drawn.flatMap((one, i) => {
+    const first = plan.edges[i]!.firstPoint;
+    return one?.points.drawn.map(({ x, y }, k) => ({ point: first + k, x, y })) ?? [];
+  });
+}
+
+/** Draws start, markers and numbers of a pick-up, and takes the room of their labels. */
+export function labelPickup(
+  plan: PickupPlan,
+  drawn: readonly (DrawnEdge | null)[],
+  board: LabelBoard,
+): { readonly markers: readonly Mark[]; readonly numbers: readonly Mark[] } {
+  const marked = drawn.map((one): MarkedEdge | null => {
+    if (!one) return null;
+    const { piece, track, points } = one;
+    const { stem, radius, depth } = points;
+    return { place: piece.place, track, depth, stem, radius, inside: piece.inside };
+  });
+  for (const one of drawn) if (one) blockPoints(one.points, board);
   const buttonholes = drawButtonholes(plan, marked, board);
 
-  const all = drawn.flatMap((points) => points?.drawn ?? []);
-  const used = all.filter(({ point }) => point.n !== null);
-  const stemOf = (at: DrawnPoint) => drawn[at.point.edge]?.stem ?? 0;
+  const used = numbered(plan, drawn);
   const numbers: Mark[] = [];
-  const write = (at: DrawnPoint, role: 'end-number' | 'number') => {
-    const mark = placeNumber({ text: String(at.point.n), frame: at.frame, stem: reachOf(at, stemOf(at)) }, role, board);
+  const write = ({ n, at, stem }: Numbered, role: 'end-number' | 'number') => {
+    const mark = placeNumber({ text: String(n), frame: at.frame, stem: reachOf(at, stem) }, role, board);
     if (mark) numbers.push(mark);
   };
-  const start = startOf(plan, tracks, pieceOf, drawn, board);
+  const start = startOf(plan, drawn, board);
   const ends = [used[0], used.length > 1 ? used.at(-1) : undefined].filter((at) => at !== undefined);
   for (const at of ends) write(at, 'end-number');
 
   const spots = markedPlaces(plan, marked);
   const { marks, texts } = drawMarkers(spots, board);
   const word = start ? startWord(start.first, start.out, plan.pickup.joined, board) : [];
-  const length = tracks.reduce((sum, track, i) => sum + (track?.length ?? 0) * (pieceOf[i]?.place.scale ?? 0), 0);
+  const length = drawn.reduce((sum, one) => sum + (one ? one.track.length * one.piece.place.scale : 0), 0);
   const step = numberStep(plan.picked, length);
   const told = new Set(spots.map(({ running }) => running));
   for (const at of used) {
-    const n = at.point.n!;
-    if (n % step === 0 && !told.has(n) && !ends.includes(at)) write(at, 'number');
+    if (at.n % step === 0 && !told.has(at.n) && !ends.includes(at)) write(at, 'number');
   }
-
-  const of = (piece: string, edge: string) =>
-    plan.edges.flatMap((planned, i) => {
-      const points = drawn[i];
-      return points && planned.stretch.piece === piece && planned.stretch.edge === edge ? [{ points, i }] : [];
-    });
   return {
     markers: [...buttonholes, ...marks, ...texts],
     numbers: [...(start ? [start.mark] : []), ...word, ...numbers],
-    traces: drawn.flatMap((points) => points?.traces ?? []),
-    marksOf: (piece, edge) => of(piece, edge).flatMap(({ points }) => points.marks),
-    depthOf: (piece, edge) => Math.max(0, ...of(piece, edge).map(({ i }) => marked[i]!.depth)),
   };
 }
 
-/** The start of the work, from the first edge that is drawn and has a point in it. */
-function startOf(
-  plan: PickupPlan,
-  tracks: readonly (Track | null)[],
-  pieceOf: readonly (DrawnPiece | undefined)[],
-  drawn: readonly (DrawnPoints | null)[],
-  board: LabelBoard,
-): StartMark | null {
-  const first = plan.points.find((point) => point.n !== null)?.edge;
-  const [track, place] = first === undefined ? [] : [tracks[first], pieceOf[first]?.place];
-  if (!track || !place) return null;
-  const frames = armDistances(track.length, place.scale).map((at) => frameAt(place, track, at));
-  return drawStart(frames, drawn[first!]?.stem ?? 0, plan.pickup.joined, board);
+/** The used points that are drawn, numbered through: those on pieces that aren't drawn count too. */
+function numbered(plan: PickupPlan, drawn: readonly (DrawnEdge | null)[]): Numbered[] {
+  const found: Numbered[] = [];
+  let before = 0;
+  plan.edges.forEach(({ selection: { usedAt } }, i) => {
+    const points = drawn[i]?.points;
+    if (points) usedAt.forEach((k, j) => found.push({ n: before + j + 1, at: points.drawn[k]!, stem: points.stem }));
+    before += usedAt.length;
+  });
+  return found;
 }
 
-function depthOf({ drawn, radius }: DrawnPoints): number {
-  const deepest = drawn.reduce((most, { x, y, frame }) => {
-    const inside = -((x - frame.x) * frame.outX + (y - frame.y) * frame.outY);
-    return Math.max(most, inside);
-  }, 0);
-  return deepest + radius;
+/** The start of the work, from the first edge that has a point in it, where it is drawn. */
+function startOf(plan: PickupPlan, drawn: readonly (DrawnEdge | null)[], board: LabelBoard): StartMark | null {
+  const first = drawn[plan.edges.findIndex(({ selection }) => selection.usedAt.length > 0)];
+  if (!first) return null;
+  const { piece, track, points } = first;
+  const frames = armDistances(track.length, piece.place.scale).map((at) => frameAt(piece.place, track, at));
+  return drawStart(frames, points.stem, plan.pickup.joined, board);
 }
 
 /** How far a stem's end lies outside the line of the edge. */
@@ -113,6 +142,6 @@ function reachOf({ tip, frame }: DrawnPoint, stem: number): number {
 function blockPoints({ drawn, radius }: DrawnPoints, board: LabelBoard): void {
   for (const { point, x, y, tip } of drawn) {
     board.block(x - radius, y, x + radius, y);
-    if (point.n !== null) board.block(x, y, ...tip);
+    if (point.used) board.block(x, y, ...tip);
   }
 }

@@ -1,11 +1,12 @@
 import { offsetPoint, chainPointAt } from '../geometry';
-import type { PickupPlan, PlannedEdge, PlanPoint } from '../pickup';
+import type { OpeningKind, PickupPlan, PlannedEdge, Selection } from '../pickup';
+import { shelf } from '../units';
 import { roomAtCorner, type Corners } from './corners';
 import { alongLine, frameAt, type Frame, type Track } from './frame';
 import { gridToSheet, toSheet } from './place';
 import { DOT, RING, RING_SPACING, STEM, WEIGHT } from './sizes';
 import { circlePath, diamondPath, linesPath, spot } from './toPath';
-import type { PathMark, PathRole, Place, PointTrace } from './marks';
+import type { PathMark, PathRole, Place } from './marks';
 
 /** How far inside the line a chain and a garter bump lie, in stitches; all else lies the pick-up's inset inside it. */
 const CHAIN_INSET = 0.5;
@@ -23,7 +24,7 @@ const CLEAR_OF_LINE = 0.14;
 /** What all points of an edge share. */
 interface Setting {
   readonly place: Place;
-  readonly plan: PickupPlan;
+  readonly pickup: PickupPlan['pickup'];
   readonly edge: PlannedEdge;
   readonly track: Track;
   readonly corners: Corners;
@@ -31,10 +32,19 @@ interface Setting {
   readonly radius: number;
 }
 
+/** An opening of the edge, wherever in the pick-up the edge comes. */
+interface Shown {
+  readonly kind: OpeningKind;
+  readonly second: boolean;
+  readonly x: number;
+  readonly y: number;
+  readonly edgeAt: number;
+  readonly used: boolean;
+}
+
 /** A point as it stands on the sheet. */
 export interface DrawnPoint {
-  readonly point: PlanPoint;
-  readonly index: number;
+  readonly point: Shown;
   /** The middle of its dot or ring. */
   readonly x: number;
   readonly y: number;
@@ -45,11 +55,35 @@ export interface DrawnPoint {
 
 export interface DrawnPoints {
   readonly marks: readonly PathMark[];
-  readonly traces: readonly PointTrace[];
   readonly drawn: readonly DrawnPoint[];
   /** How far stems reach over the edge. */
   readonly stem: number;
   readonly radius: number;
+  /** How far inside the edge its dots reach. */
+  readonly depth: number;
+}
+
+const kept = shelf<Selection, DrawnPoints>(2);
+
+/**
+ * The openings of one planned edge as `drawn` makes them. They are kept as long as nothing changes that they are drawn
+ * from: how many come before them in the pick-up is no part of it.
+ */
+export function drawPoints(
+  place: Place,
+  pickup: PickupPlan['pickup'],
+  edge: PlannedEdge,
+  track: Track,
+  corners: Corners,
+  detail: 'shape' | 'stitches',
+): DrawnPoints {
+  const { x, y, scale, cell } = place;
+  // Outer corners leave all the room there is, whatever their angle.
+  const [before, after] = [Math.min(corners.before, 0), Math.min(corners.after, 0)];
+  const stand = [x, y, scale, cell.width, cell.height, track.start, track.sign, track.length, before, after, detail];
+  return kept(edge.selection, [edge.measured, pickup.inset, pickup.garterAt, ...stand], () =>
+    drawn(place, pickup, edge, track, corners, detail),
+  );
 }
 
 /**
@@ -60,24 +94,26 @@ export interface DrawnPoints {
  * `RING_SPACING` rings would run together, so they drop out; dots and stems always stay, so that the count can still
  * be read off the drawing.
  */
-export function drawPoints(
+function drawn(
   place: Place,
-  plan: PickupPlan,
+  pickup: PickupPlan['pickup'],
   edge: PlannedEdge,
   track: Track,
   corners: Corners,
   detail: 'shape' | 'stitches',
 ): DrawnPoints {
-  const points = plan.points.slice(edge.firstPoint, edge.pointsEnd);
-  const spacing = spacingOf(points, track) * place.scale;
+  const { openings, used: usedOnes } = edge.selection;
+  const spacing = spacingOf(openings.edgeAt, track) * place.scale;
   const radius = Math.min(DOT.most, Math.max(DOT.floor, spacing * DOT.part));
   const stem = Math.min(STEM.most, Math.max(STEM.least, spacing * STEM.part));
-  const setting: Setting = { place, plan, edge, track, corners, stem, radius };
-  const drawn = points.map((point, i) =>
-    detail === 'shape' ? onLine(setting, point, edge.firstPoint + i) : onGrid(setting, point, edge.firstPoint + i),
-  );
-  const used = drawn.filter(({ point }) => point.n !== null);
-  const skipped = spacing >= RING_SPACING ? drawn.filter(({ point }) => point.n === null) : [];
+  const setting: Setting = { place, pickup, edge, track, corners, stem, radius };
+  const drawn = openings.sort.map(({ kind, second }, i) => {
+    const [x, y, edgeAt] = [openings.x[i]!, openings.y[i]!, openings.edgeAt[i]!];
+    const point: Shown = { kind, second, x, y, edgeAt, used: usedOnes[i]! };
+    return detail === 'shape' ? onLine(setting, point) : onGrid(setting, point);
+  });
+  const used = drawn.filter(({ point }) => point.used);
+  const skipped = spacing >= RING_SPACING ? drawn.filter(({ point }) => !point.used) : [];
   const ring = radius * RING;
   const of = (list: readonly DrawnPoint[], wanted: 'first' | 'second' | 'live') =>
     list.filter(({ point }) => wanted === (point.kind === 'live' ? 'live' : point.second ? 'second' : 'first'));
@@ -96,22 +132,28 @@ export function drawPoints(
     ...paths('used-second', of(used, 'second'), ({ x, y }) => diamondPath(x, y, radius * DIAMOND)),
     ...paths('live', of(used, 'live'), (at) => loopPath(at, radius)),
   ];
-  return { marks, traces: drawn.map(({ index, x, y }) => ({ point: index, x, y })), drawn, stem, radius };
+  return { marks, drawn, stem, radius, depth: deepest(drawn) + radius };
 }
 
 /** Mean distance between neighbouring openings of a kind, in fabric mm. */
-function spacingOf(points: readonly PlanPoint[], track: Track): number {
-  const first = points[0];
-  const last = points.at(-1);
-  if (!first || !last || points.length < 2) return track.length;
-  return Math.abs(last.edgeAt - first.edgeAt) / (points.length - 1);
+function spacingOf(edgeAt: readonly number[], track: Track): number {
+  if (edgeAt.length < 2) return track.length;
+  return Math.abs(edgeAt.at(-1)! - edgeAt[0]!) / (edgeAt.length - 1);
+}
+
+/** How far inside the line of the edge the farthest point lies. */
+function deepest(drawn: readonly DrawnPoint[]): number {
+  return drawn.reduce((most, { x, y, frame }) => {
+    const inside = -((x - frame.x) * frame.outX + (y - frame.y) * frame.outY);
+    return Math.max(most, inside);
+  }, 0);
 }
 
 /**
  * In shape detail: on straight edges the place itself, on all others the smooth line's parallel, so that the row of
  * dots lies calm. A dot that would touch the line of the edge is moved in just clear of it.
  */
-function onLine(at: Setting, point: PlanPoint, index: number): DrawnPoint {
+function onLine(at: Setting, point: Shown): DrawnPoint {
   const { place, edge, track, stem, radius } = at;
   const frame = frameAt(place, track, point.edgeAt);
   const straight = edge.shape === 'horizontal' || edge.shape === 'vertical';
@@ -122,7 +164,6 @@ function onLine(at: Setting, point: PlanPoint, index: number): DrawnPoint {
   const reach = Math.min(whole, roomFor(at, point));
   return {
     point,
-    index,
     x: realX - frame.outX * more,
     y: realY - frame.outY * more,
     tip: [frame.x + frame.outX * reach, frame.y + frame.outY * reach],
@@ -130,20 +171,20 @@ function onLine(at: Setting, point: PlanPoint, index: number): DrawnPoint {
   };
 }
 
-function onParallel({ place, plan, track }: Setting, point: PlanPoint): [number, number] {
+function onParallel({ place, pickup, track }: Setting, point: Shown): [number, number] {
   const { index, t } = chainPointAt(track.line, alongLine(track, point.edgeAt), track.lengths);
-  const inside = offsetPoint(track.line[index]!, t, insetOf(plan, point) * place.cell.width);
+  const inside = offsetPoint(track.line[index]!, t, insetOf(pickup, point) * place.cell.width);
   return toSheet(place, inside.x, inside.y);
 }
 
 /** How far a stem may reach out before it meets those of the edge round the corner. */
-function roomFor({ place, edge, track, corners }: Setting, point: PlanPoint): number {
+function roomFor({ place, edge, track, corners }: Setting, point: Shown): number {
   const at = alongLine(track, point.edgeAt);
   const before = roomAtCorner(at * place.scale, corners.before);
   return Math.min(before, roomAtCorner((edge.measured.edgeMm - at) * place.scale, corners.after));
 }
 
-function insetOf({ pickup }: PickupPlan, point: PlanPoint): number {
+function insetOf(pickup: PickupPlan['pickup'], point: Shown): number {
   if (point.kind === 'chain') return CHAIN_INSET;
   if (point.kind === 'ridge' && pickup.garterAt === 'bump') return BUMP_INSET;
   return pickup.inset;
@@ -153,15 +194,15 @@ function insetOf({ pickup }: PickupPlan, point: PlanPoint): number {
  * In stitch detail: the real place on the grid. Its stem leaves the fabric the short way, sideways from a row, up or
  * down from a stitch, over the worked edge.
  */
-function onGrid({ place, plan, track, stem, radius }: Setting, point: PlanPoint, index: number): DrawnPoint {
+function onGrid({ place, pickup, track, stem, radius }: Setting, point: Shown): DrawnPoint {
   const frame = frameAt(place, track, point.edgeAt);
   const [x, y] = gridToSheet(place, point.x, point.y);
   if (point.kind === 'stitch' || point.kind === 'live') {
     const depth = point.kind === 'live' ? LOOP.height * radius * LOOP.over : 0.5 * place.cell.height * place.scale;
-    return { point, index, x, y, tip: [x, y + (Math.sign(frame.outY) || -1) * (depth + stem)], frame };
+    return { point, x, y, tip: [x, y + (Math.sign(frame.outY) || -1) * (depth + stem)], frame };
   }
-  const depth = insetOf(plan, point) * place.cell.width * place.scale;
-  return { point, index, x, y, tip: [x + (Math.sign(frame.outX) || 1) * (depth + stem), y], frame };
+  const depth = insetOf(pickup, point) * place.cell.width * place.scale;
+  return { point, x, y, tip: [x + (Math.sign(frame.outX) || 1) * (depth + stem), y], frame };
 }
 
 /** From the dot's middle over the edge; from a live loop's top. */

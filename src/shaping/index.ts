@@ -6,4 +6,3 @@ export { slopeSteps, type Step } from './slope';
 export { tidied } from './tidy';
 export { curveSteps } from './drawn';
 export { largestDeviation, type Deviation } from './deviation';
-export { shelf } from './shelf';

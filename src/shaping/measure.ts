@@ -1,9 +1,8 @@
 import { chainLength, isStraight, scaled, type Line, type Segment } from '../geometry';
 import { expandSteps, resolveOutline, type Edge, type Piece, type ResolvedEdge } from '../piece';
-import { rowHeight, stitchWidth, type Mm } from '../units';
+import { rowHeight, shelf, stitchWidth, type Mm } from '../units';
 import { curveSteps } from './drawn';
 import type { EdgeShape, MeasuredEdge, WorkedStep } from './measured';
-import { shelf } from './shelf';
 import { slopeSteps } from './slope';
 
 /** A piece without a gauge is drawn 3 stitches to 4 rows: a stitch 4 wide, a row 3 high. */

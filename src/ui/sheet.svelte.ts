@@ -13,17 +13,15 @@ import {
   stitchesLegible,
   toFabric,
   toSheet,
-  windowIn,
-  type Box,
   type Drawing,
   type DrawOptions,
   type Layout,
   type Place,
-  type Window,
 } from '../renderer';
-import type { MeasuredPiece } from '../pickup';
+import type { DesignPlan, MeasuredPiece } from '../pickup';
+import { shelf } from '../units';
 import { nearestPlace } from './nearestPlace';
-import { blockOf, closeView, keptInSight } from './sheetView';
+import { blockOf, closeView, keptInSight, nearestPoint, onScreen, windowsIn } from './sheetView';
 import type { Workbench } from './workbench.svelte';
 
 /** Pixels to one mm of the sheet: a little more than true size, since a screen stands farther away than paper. */
@@ -43,6 +41,9 @@ const REACH_POINT = 2;
 /** What the drawing shows of itself: fitted to a piece or to all, or left where the hand put it. */
 type Fitted = 'whole' | 'edges' | null;
 
+/** The drawing at rest, and the one that is there again when what is held is put back. */
+const kept = shelf<Sheet, Drawing>(2);
+
 /** The drawing on the page with the part of it that is in view. All lengths are sheet mm. */
 export class Sheet {
   readonly #bench: Workbench;
@@ -57,15 +58,14 @@ export class Sheet {
   #alone: string | null = $state(null);
   #fitted: Fitted = 'whole';
   #wantsRulers = $state(true);
-  #made: { readonly from: readonly unknown[]; readonly drawing: Drawing } | null = null;
 
   constructor(bench: Workbench) {
     this.#bench = bench;
   }
 
   readonly #pieces: readonly MeasuredPiece[] = $derived.by(() => {
-    const { plan, pickup } = this.#bench;
-    return chosenPieces(plan, this.#wholeDesign ? null : pickup, undefined);
+    const { made, pickup } = this.#bench;
+    return chosenPieces(made, this.#wholeDesign ? null : pickup, undefined);
   });
 
   readonly #drawn: readonly MeasuredPiece[] = $derived.by(() => {
@@ -95,25 +95,30 @@ export class Sheet {
     return JSON.stringify(blockOf(this.#view, this.#size));
   });
 
-  /** The drawing at the scale of the view. It is the same object until something of it changes. */
-  readonly drawing: Drawing = $derived.by(() => {
-    const { plan, pickupIndex, pickup, design } = this.#bench;
-    const scale = this.#view.scale;
-    const from = [
+  /** The drawing as it was when the hand last came to rest. It is the same object until something of it changes. */
+  readonly #rested: Drawing = $derived.by(() => {
+    const { plan, pickup, design } = this.#bench;
+    const drawn = chosenPieces(plan, null, this.#options(null).pieces);
+    const settings = [
       pickup,
       plan.design.hand,
       design.units,
-      scale,
+      this.#view.scale,
       this.#detail,
       this.#block,
       this.#rulers,
-      ...this.#drawn.flatMap(({ piece, edges }) => [piece, edges]),
     ];
-    if (this.#made && sameItems(this.#made.from, from)) return this.#made.drawing;
-    const drawing = drawDiagram(plan, { ...this.#options(pickupIndex), scale, ...this.#windows() });
-    this.#made = { from, drawing };
-    return drawing;
+    const from = [...settings, ...drawn.flatMap(({ piece, edges }) => [piece, edges])];
+    return kept(this, from, () => this.#draw(plan, null));
   });
+
+  /**
+   * The drawing at the scale of the view. While the hand moves, the edges that it moves follow at once; labels, rulers
+   * and the places of the pieces wait until it rests.
+   */
+  readonly drawing: Drawing = $derived.by(() =>
+    this.#bench.moving ? this.#draw(this.#bench.now, this.#rested) : this.#rested,
+  );
 
   get view(): Viewport {
     return this.#view;
@@ -211,12 +216,9 @@ export class Sheet {
 
   /** Zooms by a key or a button: about the picked edge nearest to the middle, which comes nearer to it. */
   zoomTowards(factor: number): void {
-    const { left, top } = this.#view;
     const middle: Spot = [this.#size.width / 2, this.#size.height / 2];
-    const away = ([x, y]: Spot) => Math.hypot(x - middle[0], y - middle[1]);
-    const spots = this.drawing.points.map(({ x, y }): Spot => [x - left, y - top]);
-    const near = spots.sort((a, b) => away(a) - away(b))[0];
-    if (!near || factor < 1 || away(near) > away([0, 0])) {
+    const near = factor < 1 ? null : nearestPoint(this.drawing.points, this.#view, middle);
+    if (!near) {
       this.zoom(factor);
       return;
     }
@@ -267,9 +269,9 @@ export class Sheet {
       this.#refitEdges();
       return;
     }
-    const { plan, pickupIndex } = this.#bench;
+    const { made, pickupIndex } = this.#bench;
     const room = { width: this.#size.width, height: this.#size.height - FOOT };
-    const fitting = scaleToFit(plan, this.#options(pickupIndex), room);
+    const fitting = scaleToFit(made, this.#options(pickupIndex), room);
     const scale = Math.min(SCALE.most, Math.max(SCALE.least, fitting));
     this.#leave(centred(scale, this.#layoutAt(scale), room));
   }
@@ -292,28 +294,23 @@ export class Sheet {
   }
 
   #options(pickup: number | null): Omit<DrawOptions, 'scale'> {
-    return {
-      pickup,
-      pieces: this.#drawn.map(({ piece }) => piece.id),
-      detail: this.#detail,
-      words: { units: this.#bench.design.units },
-      rulers: this.#rulers,
-      dimensions: this.#rulers,
-      fabric: 'pattern',
-    };
+    const pieces = this.#drawn.map(({ piece }) => piece.id);
+    return onScreen(pickup, pieces, this.#detail, this.#bench.design.units, this.#rulers);
   }
 
-  #windows(): { windows?: Readonly<Record<string, Window>> } {
-    if (this.#block === '') return {};
-    const box = JSON.parse(this.#block) as Box;
-    return { windows: Object.fromEntries(this.#layout.places.map((place) => [place.piece, windowIn(place, box)])) };
+  /** @param before the drawing whose labels are taken as they are; null where they are to be placed */
+  #draw(plan: DesignPlan, before: Drawing | null): Drawing {
+    return drawDiagram(plan, {
+      ...this.#options(this.#bench.pickupIndex),
+      scale: this.#view.scale,
+      ...windowsIn(this.#block, this.#layout.places),
+      // Nothing shifts its place while something is held.
+      ...(plan === this.#bench.made ? {} : { layout: this.#layout }),
+      ...(before ? { lettering: before.lettering } : {}),
+    });
   }
 
   #within(view: Viewport): Viewport {
     return keptInSight(view, this.#layoutAt(view.scale), this.#size);
   }
-}
-
-function sameItems(a: readonly unknown[], b: readonly unknown[]): boolean {
-  return a.length === b.length && a.every((item, i) => item === b[i]);
 }

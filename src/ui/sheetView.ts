@@ -1,6 +1,15 @@
-import { zoomed, type Size, type Viewport } from '../editor';
+import { zoomed, type Size, type Spot, type Viewport } from '../editor';
 import type { Bounds } from '../geometry';
-import { toSheet, type Box, type Layout } from '../renderer';
+import {
+  toSheet,
+  windowIn,
+  type Box,
+  type DrawOptions,
+  type Layout,
+  type Place,
+  type PointTrace,
+  type Window,
+} from '../renderer';
 
 /** Room round the picked edges for numbers and markers, mm. */
 const AROUND = 14;
@@ -46,4 +55,38 @@ export function closeView(piece: string, bounds: Bounds, size: Size, layoutAt: (
   const place = layoutAt(scale).places.find((one) => one.piece === piece)!;
   const [x, y] = toSheet(place, (bounds.minX + bounds.maxX) / 2, (bounds.minY + bounds.maxY) / 2);
   return { scale, left: x - size.width / 2, top: y - size.height / 2 };
+}
+
+/** How a pick-up and these pieces are drawn on a screen. */
+export function onScreen(
+  pickup: number | null,
+  pieces: readonly string[],
+  detail: DrawOptions['detail'],
+  units: DrawOptions['words']['units'],
+  rulers: boolean,
+): Omit<DrawOptions, 'scale'> {
+  return { pickup, pieces, detail, words: { units }, rulers, dimensions: rulers, fabric: 'pattern' };
+}
+
+/** What of each piece lies in a block that was written as text; nothing where there is none. */
+export function windowsIn(block: string, places: readonly Place[]): { windows?: Readonly<Record<string, Window>> } {
+  if (block === '') return {};
+  const box = JSON.parse(block) as Box;
+  return { windows: Object.fromEntries(places.map((place) => [place.piece, windowIn(place, box)])) };
+}
+
+/** The point that lies nearest to the middle of the view, as a spot of it; null where none is as near as a corner. */
+export function nearestPoint(
+  points: readonly PointTrace[],
+  { left, top }: Pick<Viewport, 'left' | 'top'>,
+  middle: Spot,
+): Spot | null {
+  let best: Spot | null = null;
+  let least = Math.hypot(...middle);
+  for (const { x, y } of points) {
+    const away = Math.hypot(x - left - middle[0], y - top - middle[1]);
+    if (best ? away >= least : away > least) continue;
+    [best, least] = [[x - left, y - top], away];
+  }
+  return best;
 }

@@ -27,6 +27,9 @@ export interface Work {
 
 const DONE: Outcome = { ok: true };
 
+/** How long a hand that holds something stays where it is before all that is written follows it, ms. */
+const REST = 160;
+
 /** What is wrong with a design, in a sentence; null where nothing is. */
 type Judge = (design: Design) => string | null;
 
@@ -82,6 +85,9 @@ export class Workbench {
   #pickup = $state(0);
   /** What a movement of the hand would make of the design, not yet made. */
   #preview: Preview | null = $state.raw(null);
+  /** The same as it was when the hand last came to rest. */
+  #rested: Preview | null = $state.raw(null);
+  #resting: ReturnType<typeof setTimeout> | undefined;
   /** Why nothing can be changed here, in a sentence; null where it can. */
   locked: string | null = $state(null);
   /** Puts back what is held in the hand just now; it is called before anything else is done. */
@@ -111,8 +117,24 @@ export class Workbench {
     return this.#history.present.origin;
   }
 
+  /** The plan of what the hand holds, from the moment when it comes to rest; else that of the present design. */
   get plan(): DesignPlan {
+    return this.#rested?.plan ?? this.#shown.plan;
+  }
+
+  /** The plan of what the hand holds at this very moment. Only what must follow every movement looks at it. */
+  get now(): DesignPlan {
     return this.#preview?.plan ?? this.#shown.plan;
+  }
+
+  /** The hand moves what it holds, and what is written has not followed yet. */
+  get moving(): boolean {
+    return this.now !== this.plan;
+  }
+
+  /** The plan of the present design, whatever is held in the hand. */
+  get made(): DesignPlan {
+    return this.#shown.plan;
   }
 
   /** Why the plan on screen is not that of the present design, or null. */
@@ -125,6 +147,11 @@ export class Workbench {
     return this.#preview?.design ?? this.design;
   }
 
+  /** The design as it was when the hand last came to rest, where it can be planned; else the present one. */
+  get rested(): Design {
+    return this.#rested?.why === null ? this.#rested.design : this.design;
+  }
+
   /** Index of the pick-up that is shown; null in a design without any. */
   get pickupIndex(): number | null {
     const count = this.plan.pickups.length;
@@ -133,6 +160,11 @@ export class Workbench {
 
   get pickup(): PickupPlan | null {
     return this.pickupIndex === null ? null : this.plan.pickups[this.pickupIndex]!;
+  }
+
+  /** The pick-up that is shown, as the hand has it at this very moment. */
+  get pickupNow(): PickupPlan | null {
+    return this.pickupIndex === null ? null : (this.now.pickups[this.pickupIndex] ?? null);
   }
 
   get lit(): EdgeRef | null {
@@ -179,20 +211,16 @@ export class Workbench {
   /** Shows what a change would make without making it; null shows the present design again. */
   preview(change: Change | null): void {
     const next = change && made(this.design, change);
-    if (next === null || next === this.design) {
-      this.#preview = null;
-      return;
-    }
-    const why = judge(next);
-    if (why !== null) {
-      this.#preview = { design: next, plan: null, why };
-      return;
-    }
-    try {
-      this.#preview = { design: next, plan: planDesign(next), why: null };
-    } catch (error) {
-      this.#preview = { design: next, plan: null, why: refused(error).why };
-    }
+    clearTimeout(this.#resting);
+    this.#preview = next === null || next === this.design ? null : tried(next);
+    if (change === null) this.#rested = null;
+    else this.#resting = setTimeout(() => this.rest(), REST);
+  }
+
+  /** The hand has come to rest: all that is written follows what it holds. */
+  rest(): void {
+    clearTimeout(this.#resting);
+    this.#rested = this.#preview;
   }
 
   /** One step back. While something is held in the hand, that alone is put back. */
@@ -265,6 +293,17 @@ export class Workbench {
   #tell(first = ''): void {
     const now = this.trouble ?? (this.pickup ? planned(this.pickup) : '');
     this.announcement = [first, now].filter((part) => part !== '').join(' ');
+  }
+}
+
+/** A design that is only tried, planned where it can be. */
+function tried(design: Design): Preview {
+  const why = judge(design);
+  if (why !== null) return { design, plan: null, why };
+  try {
+    return { design, plan: planDesign(design), why: null };
+  } catch (error) {
+    return { design, plan: null, why: refused(error).why };
   }
 }
 

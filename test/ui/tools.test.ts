@@ -69,7 +69,7 @@ describe('the outline’s tool', () => {
     tool.move([x, y + rows(6)]);
     tool.move([x, y + rows(10)]);
     expect(tool.moved).toEqual([0, -10]);
-    expect(bench.pickup!.target).not.toBe(84);
+    expect(bench.pickupNow!.target).not.toBe(84);
     expect(bench.steps).toBe(0);
     tool.lift([x, y + rows(10)]);
     expect(bench.steps).toBe(1);

@@ -1,6 +1,5 @@
 import {
   copiedPieces,
-  gripsOf,
   heldBy,
   pasted,
   pulled,
@@ -9,7 +8,6 @@ import {
   type Grip,
   type Held,
   type Hint,
-  type PlacedGrip,
   type Spot,
 } from '../../editor';
 import type { Piece } from '../../piece';
@@ -20,8 +18,9 @@ import { SLACK } from '../hand.svelte';
 import type { CanvasTool, PressHow } from '../tool';
 import type { Outcome, Workbench } from '../workbench.svelte';
 import { chosenBy, isIn, stillThere, type Chosen } from './chosen';
-import type { InHand } from './inHand';
+import { touchedBy, type InHand } from './inHand';
 import { cornersIn, gripNear, type Pane, type SeenGrip } from './near';
+import { namedGrips, type NamedGrip } from './named';
 import { nudged } from './nudged';
 import { whereNow } from './whereNow';
 import { workOf } from './work';
@@ -62,12 +61,17 @@ export class OutlineTool implements CanvasTool {
     return this.bench.tried.pieces.filter(({ id }) => drawn.includes(id));
   });
 
-  readonly grips: readonly PlacedGrip[] = $derived.by(() =>
-    this.pieces.flatMap((piece) => gripsOf(piece, this.chosen?.piece === piece.id ? this.chosen.edge : null)),
+  readonly grips: readonly NamedGrip[] = $derived.by(() =>
+    this.pieces.flatMap((piece) => namedGrips(piece, this.chosen?.piece === piece.id ? this.chosen.edge : null)),
   );
 
   get holds(): boolean {
     return this.#inHand?.moved === true;
+  }
+
+  /** The id of the piece that the hand moves something of. */
+  get heldPiece(): string | null {
+    return this.#inHand?.moved ? this.#inHand.piece.id : null;
   }
 
   /** The grip under the pointer or in the hand. */
@@ -88,13 +92,8 @@ export class OutlineTool implements CanvasTool {
   /** The measured edges that change under the hand, as they are now. */
   readonly touched: readonly MeasuredEdge[] = $derived.by(() => {
     const inHand = this.#inHand;
-    const piece = this.bench.plan.measured.find((one) => one.piece.id === inHand?.piece.id);
-    if (!piece || !inHand?.grip || !inHand.held) return [];
-    const { edges } = piece;
-    const at = edges.findIndex(({ id }) => id === inHand.grip!.edge);
-    const before = edges[(at + edges.length - 1) % edges.length];
-    const found = inHand.held.kind === 'corners' ? [before, edges[at]] : [edges[at]];
-    return found.filter((edge) => edge !== undefined);
+    const piece = this.bench.now.measured.find((one) => one.piece.id === inHand?.piece.id);
+    return piece && inHand ? touchedBy(inHand, piece.edges) : [];
   });
 
   /** How far what is held has moved, in stitches and rows; null where it does not go by them. */
@@ -312,7 +311,9 @@ export class OutlineTool implements CanvasTool {
   }
 
   get #seen(): SeenGrip[] {
-    const seen = this.grips.map(({ grip, at }) => ({ grip, spot: this.spotOf(grip.piece, at) }));
-    return seen.filter((one): one is SeenGrip => one.spot !== null);
+    return this.grips.flatMap(({ grip, at }) => {
+      const spot = this.spotOf(grip.piece, at);
+      return spot ? [{ grip, spot }] : [];
+    });
   }
 }

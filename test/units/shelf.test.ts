@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { shelf } from '../../src/shaping';
+import { shelf } from '../../src/units';
 
 /** A shelf, and what was made for it so far. */
 function counting(most: number) {
