@@ -2,6 +2,7 @@ import { fieldChanged, isFieldChange, redo, startHistory, step, undo, type Chang
 import { DesignError, type Design, type EdgeRef, type Notice } from '../piece';
 import { planDesign, PlanError, type DesignPlan, type PickupPlan } from '../pickup';
 import { planned, planProblemText, SAID, voiceOf, type Voice } from '../text';
+import { Resting } from './resting';
 
 /** The plan on screen: made of the present design, or the last good one with the reason why there is no newer. */
 export interface Shown {
@@ -26,9 +27,6 @@ export interface Work {
 }
 
 const DONE: Outcome = { ok: true };
-
-/** How long a hand that holds something stays where it is before all that is written follows it, ms. */
-const REST = 160;
 
 /** What is wrong with a design, in a sentence; null where nothing is. */
 type Judge = (design: Design) => string | null;
@@ -87,7 +85,7 @@ export class Workbench {
   #preview: Preview | null = $state.raw(null);
   /** The same as it was when the hand last came to rest. */
   #rested: Preview | null = $state.raw(null);
-  #resting: ReturnType<typeof setTimeout> | undefined;
+  readonly #resting = new Resting(() => this.rest());
   /** Why nothing can be changed here, in a sentence; null where it can. */
   locked: string | null = $state(null);
   /** Puts back what is held in the hand just now; it is called before anything else is done. */
@@ -211,15 +209,14 @@ export class Workbench {
   /** Shows what a change would make without making it; null shows the present design again. */
   preview(change: Change | null): void {
     const next = change && made(this.design, change);
-    clearTimeout(this.#resting);
+    this.#resting.moved(change !== null);
     this.#preview = next === null || next === this.design ? null : tried(next);
     if (change === null) this.#rested = null;
-    else this.#resting = setTimeout(() => this.rest(), REST);
   }
 
   /** The hand has come to rest: all that is written follows what it holds. */
   rest(): void {
-    clearTimeout(this.#resting);
+    this.#resting.moved(false);
     this.#rested = this.#preview;
   }
 
