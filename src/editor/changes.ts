@@ -1,10 +1,11 @@
 import type { Design } from '../piece';
 import { fieldChanged, isFieldChange, type FieldChange } from './fieldChanges';
+import { gaugeChanged, type GaugeChange } from './gaugeChange';
 import { pickupChanged, type PickupChange } from './pickupChanges';
 import { pieceChanged, type PieceChange } from './pieceChanges';
 
 /** Every way in which a design can be changed: one record each, one step of the history each. */
-export type Change = FieldChange | PieceChange | PickupChange;
+export type Change = FieldChange | GaugeChange | PieceChange | PickupChange;
 
 const PICKUP_KINDS = {
   'add-pickup': true,
@@ -27,5 +28,6 @@ function isPickupChange(change: PieceChange | PickupChange): change is PickupCha
  */
 export function changed(design: Design, change: Change): Design {
   if (isFieldChange(change)) return fieldChanged(design, change);
+  if (change.kind === 'gauge') return gaugeChanged(design, change);
   return isPickupChange(change) ? pickupChanged(design, change) : pieceChanged(design, change);
 }

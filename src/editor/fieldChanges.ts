@@ -3,6 +3,7 @@ import type {
   Buttonholes,
   Design,
   EdgeRef,
+  FirstRowWish,
   Hand,
   Pickup,
   Rate,
@@ -11,17 +12,15 @@ import type {
   Terms,
   Units,
 } from '../piece';
-import type { Gauge, Mm } from '../units';
-import { onPickup, onPiece, placed, withFields } from './records';
-import { regridded } from './regrid';
+import type { Mm } from '../units';
+import { onPickup, placed, withFields } from './records';
 
-/** A change of one field or entry, which leaves every outline as it is, but for a new gauge. */
+/** A change of one field or entry, which leaves every outline as it is. */
 export type FieldChange =
   | { readonly kind: 'rename'; readonly name: string }
   | { readonly kind: 'units'; readonly units: Units }
   | { readonly kind: 'terms'; readonly terms: Terms }
   | { readonly kind: 'hand'; readonly hand: Hand }
-  | { readonly kind: 'gauge'; readonly piece: string; readonly gauge: Gauge; readonly keep: 'size' | 'counts' }
   | { readonly kind: 'rate'; readonly pickup: string; readonly edge: EdgeRef; readonly rate: Rate | null }
   | { readonly kind: 'measured'; readonly pickup: string; readonly edge: EdgeRef; readonly mm: Mm | null }
   | { readonly kind: 'stated'; readonly pickup: string; readonly edge: EdgeRef; readonly count: number | null }
@@ -32,6 +31,7 @@ export type FieldChange =
       readonly ratio: StatedRatio | null;
     }
   | { readonly kind: 'buttonholes'; readonly pickup: string; readonly buttonholes: Buttonholes | null }
+  | { readonly kind: 'first-row'; readonly pickup: string; readonly firstRow: FirstRowWish | null }
   | { readonly kind: 'band'; readonly pickup: string; readonly band: Partial<Band> }
   | { readonly kind: 'sections'; readonly pickup: string; readonly sections: SectionsWish | null }
   | { readonly kind: 'pickup'; readonly pickup: string; readonly fields: PickupFields };
@@ -62,12 +62,12 @@ const KINDS = {
   units: true,
   terms: true,
   hand: true,
-  gauge: true,
   rate: true,
   measured: true,
   stated: true,
   'stated-ratio': true,
   buttonholes: true,
+  'first-row': true,
   band: true,
   sections: true,
   pickup: true,
@@ -92,11 +92,6 @@ export function fieldChanged(design: Design, change: FieldChange): Design {
       return withFields(design, { terms: change.terms });
     case 'hand':
       return withFields(design, { hand: change.hand });
-    case 'gauge':
-      return onPiece(design, change.piece, (piece) => {
-        const gauged = withFields(piece, { gauge: change.gauge });
-        return gauged !== piece && change.keep === 'size' ? regridded(piece, change.gauge) : gauged;
-      });
     case 'rate':
       return onPickup(design, change.pickup, (pickup) =>
         withFields(pickup, {
@@ -122,6 +117,8 @@ export function fieldChanged(design: Design, change: FieldChange): Design {
       });
     case 'buttonholes':
       return onPickup(design, change.pickup, (pickup) => withOrWithout(pickup, 'buttonholes', change.buttonholes));
+    case 'first-row':
+      return onPickup(design, change.pickup, (pickup) => withOrWithout(pickup, 'firstRow', change.firstRow));
     case 'band':
       return onPickup(design, change.pickup, (pickup) =>
         withFields(pickup, { band: withFields(pickup.band, change.band) }),
@@ -134,7 +131,11 @@ export function fieldChanged(design: Design, change: FieldChange): Design {
 }
 
 /** A field that may be missing, set or taken away. */
-function withOrWithout<K extends 'sections' | 'buttonholes'>(pickup: Pickup, key: K, value: Pickup[K] | null): Pickup {
+function withOrWithout<K extends 'sections' | 'buttonholes' | 'firstRow'>(
+  pickup: Pickup,
+  key: K,
+  value: Pickup[K] | null,
+): Pickup {
   if (value !== null) return withFields<Pickup>(pickup, { [key]: value });
   if (pickup[key] === undefined) return pickup;
   const { [key]: _gone, ...rest } = pickup;

@@ -6,13 +6,13 @@ import { checkGot, checkStated } from './check';
 import { contradictions } from './contradictions';
 import { countsOf } from './counts';
 import { finishedWidths } from './finished';
-import { closingRow, firstRow } from './firstRow';
 import { sectionNotes, stretchNotes, tapeNotes } from './notes';
-import type { DesignPlan, FirstRow, PickupPlan, PlanPoint } from './plan';
+import type { DesignPlan, PickupPlan, PlanPoint } from './plan';
 import { plannedEdge } from './plannedEdge';
 import { gaugeNotes } from './plausible';
 import { legsOf, pointsOf, usedPlaces } from './points';
 import { PlanError } from './problems';
+import { rowFor } from './rowFor';
 import { rulerOf } from './ruler';
 import { sectionsOf, type Landmark } from './sections';
 import { selectionsOf } from './select';
@@ -73,8 +73,9 @@ function makePlan(design: Design, pickup: Pickup, pieces: readonly Piece[]): Pic
   const stated = checkStated(pickup, edges, total, band);
   const gotCheck = checkGot(pickup, edges, total, band);
   const statement = contradictions(pickup, edges, total, stated, gotCheck);
-  const row = holeRow(pickup, target, used);
+  const buttons = holeRow(pickup, target, used);
   const holes = legs.flatMap(({ selection, pickedBefore }) => selection.holes.map((n) => pickedBefore + n));
+  const row = rowFor({ pickup, picked, target, holes, sections, edges });
   let points: readonly PlanPoint[] | null = null;
   return {
     pickup,
@@ -91,36 +92,22 @@ function makePlan(design: Design, pickup: Pickup, pieces: readonly Piece[]): Pic
     stretch: wanted > 0 ? target / wanted - 1 : null,
     choices: choicesFor(wanted, pickup.band),
     sections,
-    firstRow: rowFor(picked, target, holes, pickup),
+    firstRow: row.firstRow,
     stated,
     gotCheck,
     agreements: statement.agreements,
-    holes: row.holes,
+    holes: buttons.holes,
     notes: [
       ...countNotes,
       ...tapeNotes(stretches, pickup),
       ...sectionNotes(pickup, picked),
       ...stretchNotes(edges, pickup),
       ...row.notes,
+      ...buttons.notes,
       ...statement.notes,
       ...gaugeNotes(pieces, pickup),
     ],
   };
-}
-
-function rowFor(picked: number, target: number, holes: readonly number[], pickup: Pickup): FirstRow {
-  if (picked - target === holes.length) {
-    const closing = closingRow(picked, holes, pickup.joined);
-    if (closing) return closing;
-  }
-  try {
-    return firstRow(picked, target, pickup.joined);
-  } catch (error) {
-    if (error instanceof PlanError && 'from' in error.problem) {
-      throw new PlanError({ ...error.problem, pickup: pickup.name });
-    }
-    throw error;
-  }
 }
 
 /** Corners and seams between stretches, and the centres of edges that mirror themselves. */

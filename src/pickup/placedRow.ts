@@ -15,7 +15,7 @@ export interface RowWish {
 }
 
 /** A first row with what it kept of the wish, and its stretches where they were put right each by itself. */
-export interface PlacedRow extends FirstRow {
+export interface PlacedRow extends Omit<FirstRow, 'parts'> {
   readonly keptClear: boolean;
   readonly keptRib: boolean;
   readonly parts: readonly FirstRow[];
@@ -108,7 +108,7 @@ interface Ground extends Rule {
 function movedChanges(changes: readonly Change[], ground: Ground): Change[] | null {
   if (!ground.clear && !ground.rib) return [...changes];
   const reach = Math.max(MOST_MOVED, ground.rib ? 2 * (ground.rib.knit + ground.rib.purl) : 0);
-  const marks = new Set([...ground.marks, ...(ground.joined ? [0, ground.from] : [])]);
+  const marks = marksOf(ground.marks, ground.from, ground.joined);
   const apart = ground.kind === 'decrease' ? 2 : 1;
   const width = 2 * reach + 1;
   const cost = changes.map(() => new Float64Array(width).fill(Infinity));
@@ -209,8 +209,13 @@ function wholeRow(rows: readonly FirstRow[], from: number, to: number, joined: b
   return { from, to, joined, groups: changes ? groups : [] };
 }
 
-function isClear(changes: readonly Change[], { wish, kind }: Building): boolean {
-  const marks = new Set(wish.marks);
+/** The beginning of a round is one too. */
+function marksOf(marks: readonly number[], from: number, joined: boolean): ReadonlySet<number> {
+  return new Set(joined ? [...marks, 0, from] : marks);
+}
+
+function isClear(changes: readonly Change[], { wish, kind, from, joined }: Building): boolean {
+  const marks = marksOf(wish.marks, from, joined);
   return changes.every(({ before }) => !marks.has(kind === 'increase' ? before : before + 1));
 }
 

@@ -161,12 +161,22 @@ export interface RowGroup {
   readonly works: readonly RowWork[];
 }
 
+/** What the first row does in one section. */
+export interface SectionRow {
+  readonly section: number;
+  readonly from: number;
+  readonly to: number;
+  readonly groups: readonly RowGroup[];
+}
+
 export interface FirstRow {
   readonly from: number;
   readonly to: number;
   readonly joined: boolean;
   /** In working order; empty when nothing changes. */
   readonly groups: readonly RowGroup[];
+  /** Where sections are put right each by itself: a row to each, in the order they are worked. */
+  readonly parts?: readonly SectionRow[];
 }
 
 export type Note =
@@ -179,6 +189,8 @@ export type Note =
       /** Where the stitches are made that it can't take. */
       readonly made: 'first-row' | 'other-edges';
     }
+  | { readonly kind: 'row-not-clear' }
+  | { readonly kind: 'row-not-in-rib'; readonly why: 'no-rib' | 'no-room' }
   | { readonly kind: 'twins-odd'; readonly target: number; readonly picked: number }
   | { readonly kind: 'fixed-counts'; readonly target: number; readonly picked: number }
   | { readonly kind: 'same-needs-length' }

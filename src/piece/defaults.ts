@@ -55,6 +55,8 @@ const SECTIONS = { by: 'length', parts: 2, counts: 'exact' } as const;
 /** Ends of two to four stitches are usual: https://www.knittingmagic.biz (Knit Perfect, buttonholes). */
 const BUTTONHOLES = { stitches: 2, from: 3, to: 3 } as const;
 
+const FIRST_ROW = { by: 'whole', clear: false, rib: false } as const;
+
 function pickupOf(raw: RawPickup): Pickup {
   const pickup = filled(raw, { name: titleOf(raw.id), ...PICKUP });
   const whole = {
@@ -66,7 +68,9 @@ function pickupOf(raw: RawPickup): Pickup {
   const { sections, ...undivided } = whole;
   const divided = sections ? { ...whole, sections: filled(sections, SECTIONS) } : undivided;
   const { buttonholes, ...closed } = divided;
-  return buttonholes ? { ...divided, buttonholes: filled(buttonholes, BUTTONHOLES) } : closed;
+  const holed = buttonholes ? { ...divided, buttonholes: filled(buttonholes, BUTTONHOLES) } : closed;
+  const { firstRow, ...even } = holed;
+  return firstRow ? { ...holed, firstRow: filled(firstRow, FIRST_ROW) } : even;
 }
 
 /**

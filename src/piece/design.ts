@@ -109,6 +109,16 @@ export interface StatedRatio {
   readonly per?: RatioUnit;
 }
 
+/** How the first row or round is placed, where even spacing alone is not enough. */
+export interface FirstRowWish {
+  /** Over the row as a whole, or every section by itself. */
+  readonly by: 'whole' | 'sections';
+  /** No increase at a marker or a seam, no decrease across one. */
+  readonly clear: boolean;
+  /** Keep the rib of the band: increases become purl columns, decreases are worked as the column they leave. */
+  readonly rib: boolean;
+}
+
 /** A row of buttonholes, counted in stitches of the band in working order. */
 export interface Buttonholes {
   readonly holes: number;
@@ -148,6 +158,7 @@ export interface Pickup {
   /** Where the needle goes on a garter edge: the bump at the very edge, or between the selvage and its neighbour. */
   readonly garterAt: 'bump' | 'inside';
   readonly buttonholes?: Buttonholes;
+  readonly firstRow?: FirstRowWish;
 }
 
 /** A whole document with every default filled in. Unknown fields are kept on the objects they stood on. */

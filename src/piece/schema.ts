@@ -110,6 +110,8 @@ const buttonholes = record({
   to: end(),
 });
 
+const firstRow = record({ by: v.optional(v.picklist(['whole', 'sections'])), clear: yesNo(), rib: yesNo() });
+
 const parts = whole(BOUNDS.parts[0], BOUNDS.parts[1]);
 const counts = v.optional(v.picklist(['exact', 'same']));
 
@@ -147,6 +149,7 @@ const pickup = record({
   halfLoop: yesNo(),
   garterAt: v.optional(v.picklist(['bump', 'inside'])),
   buttonholes: v.nullish(buttonholes),
+  firstRow: v.nullish(firstRow),
 });
 
 export const designSchema = record({

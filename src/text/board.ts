@@ -5,10 +5,11 @@ import { firstRowProof, firstRowText } from './firstRow';
 import { shownOperands } from './factors';
 import { gaugeLabel, openingLabel, verdictClause } from './labels';
 import { lengthLines } from './lengthBoard';
-import { rowOrRound } from './needle';
+import { rowOrRound } from './rowOrRound';
 import { byMultiple, fixedNumber, multipleText, plainNumber, stretchText } from './numbers';
 import { placesText } from './places';
-import { edgeSum, totalSum } from './sum';
+import { edgeSum } from './sum';
+import { totalSum } from './totalSum';
 import type { Voice } from './voice';
 import { capitalised, rowsText, stitchesText } from './words';
 

@@ -1,5 +1,5 @@
 import type { Hole, HoleRow, PickupPlan } from '../pickup';
-import { rowOrRound } from './needle';
+import { rowOrRound } from './rowOrRound';
 import type { Voice } from './voice';
 import { counted, listed, stitchesText, times } from './words';
 

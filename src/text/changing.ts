@@ -5,7 +5,7 @@ import type { Mm } from '../units';
 import { gapsText } from './buttonholes';
 import type { EdgeNames } from './edgeName';
 import { firstRowText } from './firstRow';
-import { rowOrRound } from './needle';
+import { rowOrRound } from './rowOrRound';
 import { fixedNumber, lengthText, plainNumber, wantedText } from './numbers';
 import { tallyText } from './sections';
 import { listed, rowsText } from './words';

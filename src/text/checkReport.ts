@@ -1,7 +1,7 @@
 import type { DesignPlan, Note, PickupPlan, StatedCheck } from '../pickup';
 import { edgeNames, shownName, type EdgeNames } from './edgeName';
 import { HEADINGS } from './labels';
-import { rowOrRound } from './needle';
+import { rowOrRound } from './rowOrRound';
 import { noteText } from './notes';
 import { agreementText, causeText, checkRow, thresholdsText } from './stated';
 import { tableText, type Column } from './table';

@@ -16,7 +16,7 @@ import { checkedDocument, type CheckedDocument } from './checkReport';
 import { edgeNames, type EdgeNames } from './edgeName';
 import { firstRowText } from './firstRow';
 import { instructions } from './instructions';
-import { rowOrRound } from './needle';
+import { rowOrRound } from './rowOrRound';
 import { noteText } from './notes';
 import { voiceOf, type Voice } from './voice';
 import { listed } from './words';

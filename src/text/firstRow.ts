@@ -57,18 +57,19 @@ function sayingOf(groups: readonly RowGroup[]): (work: RowWork) => string {
 
 /**
  * A first row section by section, in the order it is worked, each with its proof: `section 1: k7, m1, k7 (uses 14
- * stitches, leaves 15)`, or `section 2: no change, 14`.
- *
- * @param rows a row to each section, in the order worked
- * @param numbers of the sections, in the same order
+ * stitches, leaves 15)`, or `section 2: no change, 14`; empty where it is placed over the row as a whole.
  */
-export function sectionRowsText(
-  rows: readonly Pick<FirstRow, 'groups' | 'to'>[],
-  numbers: readonly number[],
-): string[] {
-  return rows.map((row, i) => {
-    const name = `section ${numbers[i] ?? i + 1}`;
+export function sectionRowsText({ parts = [] }: Pick<FirstRow, 'parts'>): string[] {
+  return parts.map((row) => {
+    const name = `section ${row.section}`;
     if (row.groups.length === 0) return `${name}: no change, ${row.to}`;
     return `${name}: ${firstRowText(row)} (${firstRowProof(row)})`;
   });
+}
+
+/** A first row in words with its proof, section by section where it is placed so. */
+export function provedRow(row: FirstRow): string {
+  const sections = sectionRowsText(row);
+  const whole = firstRowProof(row);
+  return sections.length > 0 ? `${sections.join('; ')}: in all it ${whole}` : `${firstRowText(row)} (${whole})`;
 }

@@ -2,11 +2,13 @@ import type { PickupPlan, PlannedEdge } from '../pickup';
 import { abbreviationsText } from './abbreviations';
 import { buttonholesText } from './buttonholes';
 import { edgeTitle, shownName } from './edgeName';
-import { firstRowProof, firstRowText } from './firstRow';
+import { provedRow } from './firstRow';
 import { fabricLabel, gaugeLabel } from './labels';
-import { needleText, rowOrRound } from './needle';
+import { needleText } from './needle';
+import { rowOrRound } from './rowOrRound';
 import { byMultiple, multipleText, percentText } from './numbers';
-import { everyPlace, placesText, unitOf } from './places';
+import { everyPlace, placesText } from './places';
+import { unitOf } from './sorts';
 import { rhythmText } from './rhythm';
 import { sectionsText } from './sections';
 import { startText } from './start';
@@ -112,9 +114,17 @@ function firstRowLine(plan: PickupPlan, { form }: Voice): string {
     if (form === 'short') return `First ${row}: no change, ${firstRow.to}.`;
     return `First ${row}: the count is right, so work all ${stitchesText(firstRow.to)} in the band's pattern.`;
   }
-  const said = `${firstRowText(firstRow)} (${firstRowProof(firstRow)})`;
+  const said = provedRow(firstRow);
   if (form === 'short') return `First ${row}: ${said}.`;
-  return `First ${row}, with ${changeText(plan)}: ${said}. Here k is any plain stitch, worked as the band's pattern has it.`;
+  const side = inRib(plan) && !firstRow.joined ? ', the wrong side facing' : '';
+  const plain = inRib(plan)
+    ? 'Work every stitch as the rib has it.'
+    : "Here k is any plain stitch, worked as the band's pattern has it.";
+  return `First ${row}${side}, with ${changeText(plan)}: ${said}. ${plain}`;
+}
+
+function inRib({ firstRow: { groups } }: PickupPlan): boolean {
+  return groups.some(({ works }) => works.some(({ as }) => as !== undefined));
 }
 
 function changeText({ firstRow: { from, to }, points }: PickupPlan): string {

@@ -1,6 +1,7 @@
 import type { PickupPlan } from '../pickup';
 import type { WorkedStep } from '../shaping';
 import { boundOffStitch } from './places';
+import { rowOrRound } from './rowOrRound';
 import type { Terms } from './terms';
 import { capitalised } from './words';
 
@@ -58,9 +59,4 @@ const ROWS: Readonly<Record<1 | 0.5 | 0, (terms: Terms) => string>> = {
 
 function chain(terms: Terms): string {
   return `${terms.bindOff.replace(' ', '-')} chain`;
-}
-
-/** A band worked flat has rows, one in the round has rounds. */
-export function rowOrRound(plan: Pick<PickupPlan, 'pickup'>): 'row' | 'round' {
-  return plan.pickup.joined ? 'round' : 'row';
 }

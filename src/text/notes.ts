@@ -95,6 +95,15 @@ export function noteText(
         `${counted(note.holes, 'buttonhole')} with their ends and a stitch between each two take ${note.needed}, and ` +
         `the band has ${stitchesText(note.total)}: have fewer or smaller ones, or shorter ends.`
       );
+    case 'row-not-clear':
+      return (
+        `The first ${row} changes too many stitches to keep clear of every marker and seam: some of its changes stand ` +
+        'at one. Fewer sections, or a target nearer to what is picked up, leave room.'
+      );
+    case 'row-not-in-rib':
+      return note.why === 'no-rib'
+        ? `The first ${row} keeps no rib, since the band is in none that its multiple tells: choose rib for the band, and k1, p1 or k2, p2 for the repeat.`
+        : `The first ${row} changes too many stitches to keep the rib. A target nearer to what is picked up leaves room.`;
     case 'got':
       return gotNote(note, row);
   }

@@ -5,7 +5,7 @@ import type { Units } from '../piece';
 import type { LengthRead, Mm, NumberRead } from '../units';
 import { edgeName, shownName } from './edgeName';
 import { fabricLabel, gaugeLabel, shapeLabel } from './labels';
-import { rowOrRound } from './needle';
+import { rowOrRound } from './rowOrRound';
 import { byMultiple, lengthText, multipleText, plainNumber, stretchText, wantedText } from './numbers';
 import { tallyText } from './sections';
 import { startText } from './start';

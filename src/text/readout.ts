@@ -3,7 +3,7 @@ import type { EdgeRef } from '../piece';
 import type { PickupPlan, PlanPoint } from '../pickup';
 import { edgeTitle } from './edgeName';
 import { openingLabel, openingsLabel } from './labels';
-import { unitOf } from './places';
+import { unitOf } from './sorts';
 import { counted, stitchesText } from './words';
 
 /** Where an opening lies in its piece, counted from 1: `row 105`, `stitch 37 from the left`, `chain at row 13`. */

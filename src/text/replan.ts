@@ -1,8 +1,8 @@
 import type { PickupPlan, Replan } from '../pickup';
 import { edgeTitle } from './edgeName';
 import { firstRowProof, firstRowText } from './firstRow';
-import { rowOrRound } from './needle';
-import { unitOf } from './places';
+import { rowOrRound } from './rowOrRound';
+import { unitOf } from './sorts';
 import { rhythmText } from './rhythm';
 import type { Voice } from './voice';
 import { stitchesText } from './words';

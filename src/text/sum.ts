@@ -2,10 +2,9 @@ import type { PickupPlan, PlannedEdge } from '../pickup';
 import type { Units } from '../piece';
 import { toUnit } from '../units';
 import { shownOperands } from './factors';
-import { fixedNumber, multipleText, plainNumber, stretchText, wantedText } from './numbers';
+import { fixedNumber, plainNumber, wantedText } from './numbers';
 import { everyPlace, placesText } from './places';
 import type { Voice } from './voice';
-import { rowOrRound } from './needle';
 
 /**
  * The arithmetic of an edge's number as a teacher writes it on the board: `10.4 cm × 2.2 stitches to the cm = 22.9, so
@@ -53,19 +52,4 @@ function settled(count: number, exact: number, plan: PickupPlan): string {
   if (alone.length === 1 && alone[0] === count) return '';
   const why = alone.includes(count) ? '' : `, to bring the total to ${plan.picked}`;
   return `; ${count} here${why}`;
-}
-
-/**
- * The arithmetic of the total: `23 + 16 + 23 + 46 = 108 (107.7 wanted, 0.3% over): a multiple of 4`, and what the first
- * row still changes.
- */
-export function totalSum(plan: PickupPlan): string {
-  const counts = plan.edges.map((edge) => edge.count);
-  const sum = counts.length > 1 ? `${counts.join(' + ')} = ${plan.picked}` : `${plan.picked}`;
-  const { multiple, plus } = plan.pickup.band;
-  const off = plan.stretch === null ? '' : stretchText(plan.stretch);
-  const wanted = off === '' || off === 'exact' ? '' : ` (${plainNumber(plan.wanted)} wanted, ${plan.target} is ${off})`;
-  const fits = multiple === 1 || (plan.target - plus) % multiple !== 0 ? '' : `: ${multipleText(multiple, plus)}`;
-  const then = plan.picked === plan.target ? '' : `, and the first ${rowOrRound(plan)} makes ${plan.target}`;
-  return `${sum}${then}${fits}${wanted}`;
 }

@@ -22,6 +22,7 @@ const CHANGES: readonly Change[] = [
   { kind: 'measured', pickup: neckband, edge, mm: 70 },
   { kind: 'stated', pickup: neckband, edge, count: 15 },
   { kind: 'stated-ratio', pickup: neckband, edge, ratio: { pick: 3, of: 4, per: 'row' } },
+  { kind: 'first-row', pickup: neckband, firstRow: { by: 'sections', clear: true, rib: false } },
   { kind: 'buttonholes', pickup: neckband, buttonholes: { holes: 5, stitches: 2, from: 3, to: 4 } },
   { kind: 'band', pickup: neckband, band: { multiple: 3, plus: 1 } },
   { kind: 'sections', pickup: neckband, sections: { by: 'length', parts: 4, counts: 'exact' } },

@@ -251,6 +251,9 @@ function pickupOf(chance: Chance, id: string, pieces: RawPiece[]) {
     ...(chance.whole(0, 3) === 0
       ? { buttonholes: { holes: chance.whole(1, 9), ...chance.maybe({ stitches: 3, from: 4 }), ...foreign(chance) } }
       : {}),
+    ...(chance.whole(0, 3) === 0
+      ? { firstRow: { clear: chance.yes(), ...chance.maybe({ by: 'sections', rib: true }), ...foreign(chance) } }
+      : {}),
     stepHoles: chance.yes(),
     garterAt: chance.one(['bump', 'inside']),
     ...foreign(chance),

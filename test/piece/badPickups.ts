@@ -172,6 +172,8 @@ export const BAD_PICKUPS: readonly BadFile[] = [
     'pickups[1] "border" > statedRatios[0]',
     'take this entry out',
   ),
+  wrong('pickups.0.firstRow', { by: 'row' }, 'not-one-of', `${NECKBAND} > firstRow.by`, 'whole'),
+  wrong('pickups.0.firstRow', { clear: 'yes' }, 'wrong-type', `${NECKBAND} > firstRow.clear`, 'true'),
   wrong('pickups.0.buttonholes', { stitches: 2 }, 'missing', `${NECKBAND} > buttonholes`, '"holes" is missing'),
   wrong('pickups.0.buttonholes', { holes: 0 }, 'out-of-bounds', `${NECKBAND} > buttonholes.holes`, 'give 1 or more'),
   wrong(

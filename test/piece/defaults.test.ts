@@ -82,6 +82,14 @@ describe('defaults', () => {
     expect(design.pickups[0]!.buttonholes).toEqual({ holes: 5, to: 4, stitches: 2, from: 3 });
   });
 
+  it('places a first row over the whole of it, and asks no more of it than is said', () => {
+    const rowOf = (firstRow: object | null) =>
+      read({ pickups: [{ id: 'edging', along, firstRow }] }).design.pickups[0]!.firstRow;
+    expect(rowOf({})).toEqual({ by: 'whole', clear: false, rib: false });
+    expect(rowOf({ by: 'sections', clear: true })).toEqual({ by: 'sections', clear: true, rib: false });
+    expect(rowOf(null)).toBeUndefined();
+  });
+
   it('takes null for no gauge, no sections and no buttonholes', () => {
     const { design } = read(
       { pickups: [{ id: 'edging', along, sections: null, buttonholes: null, band: { gauge: null } }] },

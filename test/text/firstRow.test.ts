@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { firstRow, placedRow, type RowGroup } from '../../src/pickup';
-import { firstRowProof, firstRowText, sectionRowsText } from '../../src/text';
+import { firstRowProof, firstRowText, provedRow, sectionRowsText } from '../../src/text';
 import { countFirstRow } from './firstRowReader';
 
 const plain = (count: number) => ({ work: 'plain', count }) as const;
@@ -95,15 +95,25 @@ describe('a row that keeps a rib', () => {
 });
 
 describe('a row section by section', () => {
+  const sections = [
+    { section: 1, from: 14, to: 15, groups: [{ times: 1, works: [plain(7), increase, plain(7)] }] },
+    { section: 2, from: 14, to: 14, groups: [] },
+  ];
+
   test('has a proof to each, and says where nothing changes', () => {
-    const parts = [
-      { from: 14, to: 15 },
-      { from: 14, to: 14 },
-    ];
-    const { parts: rows } = placedRow(28, 29, true, { marks: [14], clear: true, rib: null, parts });
-    expect(sectionRowsText(rows, [1, 2])).toEqual([
+    expect(sectionRowsText({ parts: sections })).toEqual([
       'section 1: k7, m1, k7 (uses 14 stitches, leaves 15)',
       'section 2: no change, 14',
     ]);
+    expect(sectionRowsText({})).toEqual([]);
+  });
+
+  test('proves the whole at its end', () => {
+    const groups: RowGroup[] = [{ times: 1, works: [plain(7), increase, plain(21)] }];
+    const row = { from: 28, to: 29, joined: true, groups };
+    expect(provedRow(row)).toBe('k7, m1, k21 (uses 28 stitches, leaves 29)');
+    expect(provedRow({ ...row, parts: sections })).toBe(
+      'section 1: k7, m1, k7 (uses 14 stitches, leaves 15); section 2: no change, 14: in all it uses 28 stitches, leaves 29',
+    );
   });
 });

@@ -135,9 +135,7 @@ describe('checkReport', () => {
     );
     expect(text).toMatch(/What you got {23}47 {4}80\.0 {7}80 {2}41% short {2}will pucker {2}11\.8 to 10 cm/);
     const flowing = text.replace(/\s+/g, ' ');
-    expect(flowing).toContain(
-      'What you got: 47 would suit an edge 46 rows shorter:',
-    );
+    expect(flowing).toContain('What you got: 47 would suit an edge 46 rows shorter:');
     expect(flowing).toContain("The total stated, 80, is a multiple of 4, as the band's pattern needs.");
     expect(flowing).toContain('Up to 3% off lies flat, up to 8% is slightly tight or loose, more puckers or ruffles.');
   });
