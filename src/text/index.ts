@@ -1,4 +1,5 @@
 export * from './abbreviations';
+export * from './atNeedles';
 export * from './board';
 export * from './buttonholeFields';
 export * from './buttonholes';
