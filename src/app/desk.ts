@@ -11,6 +11,8 @@ export interface Desk {
   message: string;
   /** Keeps the place at the needles while that view is open; null while it is not. */
   needles: NeedlesDesk | null;
+  /** Takes the newer version of the page that stands ready; null while there is none, or it is put off. */
+  update: (() => void) | null;
   /** Samples as they were opened, by the works they began. */
   readonly untouched: Map<string, Design>;
   /** Puts a design on the bench; what was there comes back with undo. */

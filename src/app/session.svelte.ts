@@ -21,6 +21,7 @@ export class Session implements Desk {
   #timer: ReturnType<typeof setTimeout> | undefined;
   bench: Workbench | null = $state.raw(null);
   needles: NeedlesDesk | null = $state.raw(null);
+  update: (() => void) | null = $state.raw(null);
   keeps: Keeps = $state('sample');
   message = $state('');
   /** Something good that happened, for a moment. */

@@ -51,6 +51,7 @@ export * from './stated';
 export * from './sum';
 export * from './table';
 export * from './terms';
+export * from './update';
 export * from './voice';
 export * from './words';
 export * from './wrap';

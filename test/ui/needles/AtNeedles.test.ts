@@ -1,5 +1,6 @@
 import { render, screen, waitFor, within } from '@testing-library/svelte';
 import userEvent from '@testing-library/user-event';
+import { createRawSnippet } from 'svelte';
 import { describe, expect, it, vi } from 'vitest';
 import type { NeedlePlace } from '../../../src/pickup';
 import { Workbench, type NeedlesDesk } from '../../../src/ui';
@@ -37,7 +38,9 @@ class TextDesk implements NeedlesDesk {
 function shown(desk = new TextDesk(), sample: SampleName = 'strip', bench?: Workbench) {
   const onclose = vi.fn();
   const made = bench ?? new Workbench(readSample(sample).design, 'test');
-  const { unmount } = render(AtNeedles, { bench: made, desk, onclose });
+  // Nothing has a size here, so nothing is drawn.
+  const diagram = createRawSnippet(() => ({ render: () => '<i></i>' }));
+  const { unmount } = render(AtNeedles, { bench: made, desk, onclose, diagram });
   return { desk, onclose, bench: made, unmount, user: userEvent.setup() };
 }
 const button = (name: string | RegExp) => screen.getByRole('button', { name });
