@@ -49,6 +49,12 @@ export class Places {
     if (kept) this.#write(work, { ...kept, open: null });
   }
 
+  /** A work goes on as another one, from the same places. */
+  copy(from: string, to: string): void {
+    const kept = this.#read(from);
+    if (kept) this.#write(to, kept);
+  }
+
   /** Calls when another tab has written a place of a work. @returns what ends that */
   listen(work: string, onchange: () => void): () => void {
     const hear = (event: StorageEvent) => {

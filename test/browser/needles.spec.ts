@@ -8,6 +8,9 @@ const onNeedle = (page: Page): Locator => view(page).getByTestId('on-needle');
 const now = (page: Page): Locator => view(page).getByTestId('now');
 const step = (page: Page): Locator => view(page).locator('g.over');
 
+/** How long a page may take to come up, ms. */
+const COMING = { timeout: 20_000 } as const;
+
 async function open(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'At the needles' }).click();
   await expect(step(page)).toBeAttached();
@@ -72,7 +75,7 @@ test.describe('on a telephone', () => {
     await expect(step(page)).toHaveAttribute('data-step', '7');
     const [count, words] = [await onNeedle(page).textContent(), await now(page).textContent()];
     const isThere = async (at: Page) => {
-      await expect(onNeedle(at)).toHaveText(count!);
+      await expect(onNeedle(at)).toHaveText(count!, COMING);
       await expect(now(at)).toHaveText(words!);
     };
 
@@ -90,7 +93,7 @@ test.describe('on a telephone', () => {
     await button(next, 'Leave').tap();
     await expect(view(next)).toHaveCount(0);
     await next.reload();
-    await expect(next.getByRole('application')).toBeVisible();
+    await expect(next.getByRole('application')).toBeVisible(COMING);
     await open(next);
     await isThere(next);
     expect(faults).toEqual([]);

@@ -39,13 +39,19 @@ class Host {
   }
 }
 
+/** How long a page may take to come up, ms. */
+const COMING = { timeout: 20_000 } as const;
+
 const line = (page: Page): Locator => page.getByRole('status').filter({ hasText: 'A new version is ready.' });
 const view = (page: Page): Locator => page.getByRole('dialog', { name: 'At the needles' });
 const caches = (page: Page): Promise<string[]> => page.evaluate(() => window.caches.keys());
 /** Marks this very page, to see whether it was loaded anew. */
 const mark = (page: Page): Promise<void> => page.evaluate(() => document.body.setAttribute('data-seen', 'yes'));
 const askForUpdate = (page: Page): Promise<void> =>
-  page.evaluate(async () => void (await (await navigator.serviceWorker.ready).update()));
+  page.evaluate(async () => {
+    const registration = await navigator.serviceWorker.ready;
+    await registration.update();
+  });
 
 test('the page works without a connection; a newer version comes only when it is asked for', async ({
   page,
@@ -60,9 +66,10 @@ test('the page works without a connection; a newer version comes only when it is
     await chooseFile(page, 'mine.json', sampleText('vest'));
     await expect(page.locator('.keeps')).toHaveText('kept in this browser');
     await page.getByRole('button', { name: 'At the needles' }).click();
+    await expect(view(page)).toBeVisible();
     for (let i = 0; i < 3; i++) await page.keyboard.press('ArrowRight');
     const there = await view(page).getByTestId('now').textContent();
-    const isThere = () => expect(view(page).getByTestId('now')).toHaveText(there!);
+    const isThere = () => expect(view(page).getByTestId('now')).toHaveText(there!, COMING);
 
     await context.setOffline(true);
     await page.reload();
@@ -83,7 +90,7 @@ test('the page works without a connection; a newer version comes only when it is
     host.newVersion();
     await mark(page);
     await askForUpdate(page);
-    await expect(page.locator('[role="status"]', { hasText: 'A new version is ready.' })).toBeAttached();
+    await expect(page.locator('[role="status"]', { hasText: 'A new version is ready.' })).toBeAttached(COMING);
     // It is told on the page beneath, and nothing happens to the knitter.
     await page.keyboard.press('ArrowRight');
     await page.keyboard.press('ArrowLeft');
@@ -95,7 +102,7 @@ test('the page works without a connection; a newer version comes only when it is
     expect(await caches(page)).toContain(before);
 
     await page.reload();
-    await expect(line(page)).toBeVisible();
+    await expect(line(page)).toBeVisible(COMING);
     await mark(page);
     await page.getByRole('button', { name: 'At the needles' }).click();
     await isThere();
@@ -103,8 +110,8 @@ test('the page works without a connection; a newer version comes only when it is
     const further = await view(page).getByTestId('now').textContent();
     await page.keyboard.press('Escape');
     await line(page).getByRole('button', { name: 'Reload now' }).click();
-    await expect(page.locator('[data-seen]')).toHaveCount(0);
-    await expect(drawing(page)).toBeVisible();
+    await expect(page.locator('[data-seen]')).toHaveCount(0, COMING);
+    await expect(drawing(page)).toBeVisible(COMING);
     await expect.poll(() => caches(page)).not.toContain(before);
     expect(await caches(page)).toHaveLength(1);
     await expect(page).toHaveTitle(/vest/i);

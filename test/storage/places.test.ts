@@ -34,6 +34,18 @@ describe('the place in a pick-up', () => {
     expect(store.length).toBe(1);
   });
 
+  it('goes along when a work goes on as another one', () => {
+    places.put('a', 'neckband', { opening: 7 });
+    places.copy('a', 'b');
+    places.copy('none', 'c');
+    places.put('a', 'neckband', { opening: 9 });
+    expect([places.opened('b'), places.get('b', 'neckband'), places.opened('c')]).toEqual([
+      'neckband',
+      { opening: 7 },
+      null,
+    ]);
+  });
+
   it('of a design that is gone is forgotten after a week', () => {
     places.put('gone', 'x', 1);
     places.put('here', 'x', 1);
