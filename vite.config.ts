@@ -5,6 +5,7 @@ import { svelteTesting } from '@testing-library/svelte/vite';
 import { minify } from 'terser';
 import { runnerImport, type Plugin } from 'vite';
 import { defineConfig, type ViteUserConfig } from 'vitest/config';
+import { offline } from './.config/offline.js';
 import type * as Reader from './src/piece/read';
 
 const at = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
@@ -75,6 +76,7 @@ const shared: ViteUserConfig = {
 const page: ViteUserConfig = {
   root: at('./src'),
   publicDir: at('./static'),
+  plugins: [...(shared.plugins ?? []), offline(at('./src/app/offline/worker.ts'))],
   build: {
     outDir: at('./dist'),
     emptyOutDir: true,

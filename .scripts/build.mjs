@@ -7,7 +7,7 @@ import { bin, runQuietly, top } from './run.mjs';
 
 const dist = join(top, 'dist');
 export const command = join(dist, 'command', 'edgewise.js');
-const sources = ['src', 'static', 'vite.config.ts', 'svelte.config.js', 'package-lock.json', '.config/empty.js'];
+const sources = ['src', 'static', 'vite.config.ts', 'svelte.config.js', 'package-lock.json', '.config/offline.js'];
 
 /** The time, in ms, of the newest file or folder in `path`. */
 function newest(path) {

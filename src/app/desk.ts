@@ -1,6 +1,6 @@
 import type { Design, Notice } from '../piece';
 import type { Keeps } from '../text';
-import type { Outcome, Workbench } from '../ui';
+import type { NeedlesDesk, Outcome, Workbench } from '../ui';
 
 /** What the parts of the page that are fetched later know of it and do to it. */
 export interface Desk {
@@ -9,6 +9,10 @@ export interface Desk {
   keeps: Keeps;
   /** One sentence for the user about a file or the store; empty when there is none. */
   message: string;
+  /** Keeps the place at the needles while that view is open; null while it is not. */
+  needles: NeedlesDesk | null;
+  /** Takes the newer version of the page that stands ready; null while there is none, or it is put off. */
+  update: (() => void) | null;
   /** Samples as they were opened, by the works they began. */
   readonly untouched: Map<string, Design>;
   /** Puts a design on the bench; what was there comes back with undo. */

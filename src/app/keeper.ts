@@ -1,5 +1,16 @@
 import type { Design } from '../piece';
-import { Claims, moveIn, newId, News, readText, workedOn, workOn, type KeptWork, type NewsItem } from '../storage';
+import {
+  Claims,
+  moveIn,
+  newId,
+  News,
+  Places,
+  readText,
+  workedOn,
+  workOn,
+  type KeptWork,
+  type NewsItem,
+} from '../storage';
 import { copyTitle, forkedText, KEEPING } from '../text';
 import type { Desk } from './desk';
 import { askToPersist } from './persist';
@@ -237,6 +248,7 @@ export class Keeper {
     const sample = untouched.get(id);
     if (sample) untouched.set(to, sample);
     this.#writer.drop(id);
+    new Places(() => localStorage).copy(id, to);
     bench.locked = null;
     bench.rebind(id, to);
   }

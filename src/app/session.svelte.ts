@@ -3,7 +3,7 @@ import firstSample from 'virtual:first-sample';
 import type { Design, Notice } from '../piece';
 import { isKnown, newId } from '../storage';
 import { SAID, type Keeps } from '../text';
-import { refused, Workbench, type Outcome, type ShelfDesk } from '../ui';
+import { refused, Workbench, type NeedlesDesk, type Outcome, type ShelfDesk } from '../ui';
 import { untouchedSamples, type Desk } from './desk';
 import type { Storeroom } from './storeroom';
 
@@ -20,6 +20,8 @@ export class Session implements Desk {
   #here: Storeroom | null = null;
   #timer: ReturnType<typeof setTimeout> | undefined;
   bench: Workbench | null = $state.raw(null);
+  needles: NeedlesDesk | null = $state.raw(null);
+  update: (() => void) | null = $state.raw(null);
   keeps: Keeps = $state('sample');
   message = $state('');
   /** Something good that happened, for a moment. */

@@ -19,7 +19,22 @@ export { PlanError, type PlanProblem } from './problems';
 export { plainRatios, ratioChoices, ratioCount } from './ratios';
 export { mirrorableParts } from './sections';
 export { evenMarks, evenParts, rhythmOf, spreadEvenly } from './spread';
-export { replan, type Replan, type ReplannedSection } from './replan';
+export {
+  needlesBack,
+  needlesCorrected,
+  needlesOn,
+  needlesReplan,
+  needlesResumed,
+  needlesStart,
+  needleWork,
+  readNeedlePlace,
+  type Miscount,
+  type NeedlePlace,
+  type NeedleWork,
+  type Resumed,
+} from './needlePlace';
+export { needleSteps, type NeedleStep } from './needleSteps';
+export { replan, replanFrom, replanned, type Replan, type ReplannedSection } from './replan';
 export { solveHoles, type HoleUnknown, type SolvedHoles } from './solveHoles';
 export { surveyDesign, type SurveyedEdge } from './survey';
 export { fitsMultiple, fittingCounts, nearestFitting } from './total';

@@ -120,6 +120,8 @@ export interface PlannedEdge {
   readonly pointsEnd: number;
   /** Its openings without their places in the whole: the same object as long as nothing of them has changed. */
   readonly selection: Selection;
+  /** Numbers of its used openings where they are not simply counted on, after a miscount. */
+  readonly numbers?: readonly number[];
 }
 
 export interface Choice {

@@ -5,7 +5,7 @@ import type { FirstRow, PickupPlan, PlanPoint, Run } from './plan';
 import { PlanError } from './problems';
 import { rhythmOf } from './spread';
 
-/** What is left of a section after a marker, planned again. */
+/** What is left of a section, planned again. */
 export interface ReplannedSection {
   readonly n: number;
   readonly count: number;
@@ -14,16 +14,18 @@ export interface ReplannedSection {
   readonly runs: readonly { readonly edge: number; readonly rhythm: readonly Run[] }[];
 }
 
-/** The rest of a pick-up, planned again from a marker. */
+/** The rest of a pick-up, planned again from a marker, or from any place between two openings. */
 export interface Replan {
-  /** The marker stands after this section, counted from 1; 0 is the start. */
-  readonly marker: number;
+  /** Index into the plan's points of the first opening that is planned again. */
+  readonly from: number;
+  /** The marker stands after this section, counted from 1; 0 is the start; null where there is none. */
+  readonly marker: number | null;
   readonly onNeedle: number;
-  /** What the plan has at the marker. */
+  /** What the plan has on the needle there. */
   readonly planned: number;
   readonly way: 'next' | 'rest';
   readonly sections: readonly ReplannedSection[];
-  /** The openings after the marker, used or skipped anew. */
+  /** The openings from there on, used or skipped anew. */
   readonly points: readonly PlanPoint[];
   readonly picked: number;
   readonly firstRow: FirstRow;
@@ -37,36 +39,88 @@ export interface Replan {
  */
 export function replan(plan: PickupPlan, marker: number, onNeedle: number, way: 'next' | 'rest'): Replan {
   const count = plan.sections.length;
-  const section = plan.sections[marker - 1];
-  if (marker < 0 || marker >= Math.max(count, 1) || (marker > 0 && !section)) {
+  if (marker < 0 || marker >= Math.max(count, 1)) {
     throw new PlanError({ kind: 'no-marker', pickup: plan.pickup.name, marker, markers: Math.max(0, count - 1) });
   }
-  const planned = section?.running ?? 0;
-  const rest = plan.points.filter((point) => marker === 0 || point.section > marker);
+  return { ...replanFrom(plan, openingsUpTo(plan, marker), onNeedle, way), marker };
+}
+
+/** How many openings lie before a marker, counted from 1; 0 is the start. */
+export function openingsUpTo(plan: PickupPlan, marker: number): number {
+  const found = marker === 0 ? 0 : plan.points.findIndex((point) => point.section > marker);
+  return found < 0 ? plan.points.length : found;
+}
+
+/** What a plan has on the needle before the opening of this index is worked. */
+export function plannedBefore(plan: PickupPlan, from: number): number {
+  for (let i = from; i < plan.points.length; i++) {
+    const { n } = plan.points[i]!;
+    if (n !== null) return n - 1;
+  }
+  return plan.picked;
+}
+
+/**
+ * The same from any place: `from` openings lie behind, and the next way takes what is left of the section there. With
+ * as many on the needle as planned nothing changes.
+ *
+ * @param from whole, 0 to the number of openings
+ * @param onNeedle whole, 0 or more
+ * @throws PlanError when the first row can't reach the target
+ */
+export function replanFrom(plan: PickupPlan, from: number, onNeedle: number, way: 'next' | 'rest'): Replan {
+  const rest = plan.points.slice(from);
+  const planned = plannedBefore(plan, from);
   const missing = planned - onNeedle;
-  const redone =
-    way === 'rest' || count === 0
-      ? chooseAgain(rest, missing, plan)
-      : [
-          ...chooseAgain(
-            rest.filter((point) => point.section === marker + 1),
-            missing,
-            plan,
-          ),
-          ...rest.filter((point) => point.section > marker + 1).map((point) => point.n !== null),
-        ];
+  const here = rest.filter((point) => way === 'rest' || point.section === rest[0]?.section);
+  const redone = missing === 0 ? [] : chooseAgain(here, missing, plan);
   let n = onNeedle;
-  const points = rest.map((point, i) => ({ ...point, n: redone[i] ? (n += 1) : null }));
+  const points = rest.map((point, i) => ({ ...point, n: (redone[i] ?? point.n !== null) ? (n += 1) : null }));
   return {
-    marker,
+    from,
+    marker: markerAt(plan, from),
     onNeedle,
     planned,
     way,
-    sections: sectionsOfRest(points, marker, onNeedle),
+    sections: sectionsOfRest(points, onNeedle),
     points,
     picked: n,
     firstRow: firstRow(n, plan.target, plan.pickup.joined),
   };
+}
+
+function markerAt({ points }: PickupPlan, from: number): number | null {
+  if (from === 0) return 0;
+  const [before, after] = [points[from - 1], points[from]];
+  return before && after && after.section > before.section ? after.section - 1 : null;
+}
+
+/** A plan with its rest as it was planned again: points, edges, sections, total and first row are what is worked now. */
+export function replanned(plan: PickupPlan, again: Replan): PickupPlan {
+  const { from, onNeedle, picked, firstRow } = again;
+  const points = [...plan.points.slice(0, from), ...again.points];
+  const usedIn = (start: number, end: number) => points.slice(start, end).filter((point) => point.n !== null).length;
+  const edges = plan.edges.map((edge) => {
+    if (edge.pointsEnd <= from) return edge;
+    const inside = points.slice(edge.firstPoint, edge.pointsEnd);
+    const used = inside.map((point) => point.n !== null);
+    const usedAt = inside.flatMap((point, i) => (point.n === null ? [] : [i]));
+    const rhythm = rhythmOf(used);
+    const numbers = inside.flatMap(({ n }) => n ?? []);
+    const { sort } = edge.selection.openings;
+    const holes = usedAt.flatMap((i, j) => (sort[i]!.hole ? [j + 1] : []));
+    const selection = { ...edge.selection, used, usedAt, holes, rhythm };
+    return { ...edge, count: usedAt.length, rhythm, numbers, selection };
+  });
+  let before = 0;
+  const sections = plan.sections.map((section) => {
+    const end = openingsUpTo(plan, section.n);
+    const running = end < from ? section.running : onNeedle + usedIn(from, end);
+    const count = Math.max(0, running - before);
+    before = running;
+    return { ...section, running, count };
+  });
+  return { ...plan, points, edges, sections, picked, firstRow };
 }
 
 /** Chooses among these openings anew for as many as planned and `more`; what does not fit is left out. */
@@ -97,7 +151,7 @@ function byEdge(points: readonly PlanPoint[]): PlanPoint[][] {
   return stretches;
 }
 
-function sectionsOfRest(points: readonly PlanPoint[], marker: number, onNeedle: number): ReplannedSection[] {
+function sectionsOfRest(points: readonly PlanPoint[], onNeedle: number): ReplannedSection[] {
   const numbers = [...new Set(points.map((point) => point.section))];
   let running = onNeedle;
   return numbers.map((n) => {
@@ -108,6 +162,6 @@ function sectionsOfRest(points: readonly PlanPoint[], marker: number, onNeedle: 
       edge: stretch[0]?.edge ?? 0,
       rhythm: rhythmOf(stretch.map((point) => point.n !== null)),
     }));
-    return { n: Math.max(n, marker), count, running, runs };
+    return { n, count, running, runs };
   });
 }

@@ -94,8 +94,8 @@ const HEIGHT = TYPE.number + 2 * PADDING.y;
 export function markedPlaces(plan: PickupPlan, edges: readonly (MarkedEdge | null)[]): Marked[] {
   const ends = edges.map((edge) => edge?.track.length ?? 0);
   const used = plan.points.filter((point) => point.n !== null);
-  return plan.sections.slice(0, -1).flatMap(({ marker, running }) => {
-    const at = placeAlong(plan, clearOfPoints(marker, used, edges), ends);
+  return plan.sections.slice(0, -1).flatMap(({ n, marker, running }) => {
+    const at = placeAlong(plan, clearOfPoints(marker, n, used, edges), ends);
     const edge = at && edges[at.edge];
     if (!edge) return [];
     return [{ frame: markerFrame(at, edges), running, depth: edge.depth, stem: edge.stem, inside: edge.inside }];
@@ -104,11 +104,14 @@ export function markedPlaces(plan: PickupPlan, edges: readonly (MarkedEdge | nul
 
 /** A marker that isn't tied to a corner is drawn beside its neighbouring dots, not through one of them. */
 function clearOfPoints(
-  { alongMm, landmark, running }: Marker,
+  { alongMm, landmark }: Marker,
+  section: number,
   used: readonly PlanPoint[],
   edges: readonly (MarkedEdge | null)[],
 ): number {
-  const [last, next] = [used[running - 1], used[running]];
+  // By section, not by the running count: after a miscount that is another than the number of points.
+  const after = used.findIndex((point) => point.section > section);
+  const [last, next] = [used[after - 1], used[after]];
   const edge = last && edges[last.edge];
   if (landmark !== null || !next || !edge) return alongMm;
   const room = next.alongMm - last.alongMm;

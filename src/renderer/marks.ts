@@ -121,6 +121,8 @@ export interface PointTrace {
   readonly point: number;
   readonly x: number;
   readonly y: number;
+  /** As far outside the line of its edge as stems reach: where its stitch lies on the needle. */
+  readonly over: readonly [x: number, y: number];
 }
 
 /** Marks that make a group of their own. */

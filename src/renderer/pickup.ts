@@ -2,7 +2,7 @@ import type { PickupPlan } from '../pickup';
 import { drawButtonholes } from './buttonholes';
 import type { DrawnPiece } from './drawnPiece';
 import { cornersOf } from './corners';
-import { frameAt, type Track } from './frame';
+import { frameAt, fromFrame, type Track } from './frame';
 import type { LabelBoard } from './labels';
 import { drawMarkers, markedPlaces, type MarkedEdge } from './markers';
 import { numberStep, placeNumber } from './numbers';
@@ -68,7 +68,9 @@ export function depthOf(points: readonly DrawnPoints[]): number {
 export function tracesOf(plan: PickupPlan, drawn: readonly (DrawnEdge | null)[]): PointTrace[] {
   return drawn.flatMap((one, i) => {
     const first = plan.edges[i]!.firstPoint;
-    return one?.points.drawn.map(({ x, y }, k) => ({ point: first + k, x, y })) ?? [];
+    if (!one) return [];
+    const { drawn, stem } = one.points;
+    return drawn.map(({ x, y, frame }, k) => ({ point: first + k, x, y, over: fromFrame(frame, stem) }));
   });
 }
 
@@ -116,9 +118,11 @@ export function labelPickup(
 function numbered(plan: PickupPlan, drawn: readonly (DrawnEdge | null)[]): Numbered[] {
   const found: Numbered[] = [];
   let before = 0;
-  plan.edges.forEach(({ selection: { usedAt } }, i) => {
+  plan.edges.forEach(({ selection: { usedAt }, numbers }, i) => {
     const points = drawn[i]?.points;
-    if (points) usedAt.forEach((k, j) => found.push({ n: before + j + 1, at: points.drawn[k]!, stem: points.stem }));
+    usedAt.forEach((k, j) => {
+      if (points) found.push({ n: numbers?.[j] ?? before + j + 1, at: points.drawn[k]!, stem: points.stem });
+    });
     before += usedAt.length;
   });
   return found;

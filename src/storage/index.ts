@@ -6,6 +6,7 @@ export { News, type NewsItem } from './news';
 export { openFile, readText, type Opened } from './openFile';
 export { pickToOpen, pickToSave, writeTo, type Picked } from './picker';
 export { fileName, saveFile } from './saveFile';
+export { Places } from './places';
 export { Waiting } from './waiting';
 export { newId } from './newId';
 export { isWork, workOf, type KeptWork } from './work';

@@ -8,6 +8,7 @@ export const COMMAND_LABELS = {
   'save-drawing': 'Save the drawing as SVG',
   designs: 'Show your designs and the samples',
   link: 'Share the design as a link',
+  needles: 'Work the pick-up step by step, at the needles',
   undo: 'Undo the last change',
   redo: 'Make it again',
   fit: 'Fit the drawing',

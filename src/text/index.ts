@@ -1,4 +1,5 @@
 export * from './abbreviations';
+export * from './atNeedles';
 export * from './board';
 export * from './buttonholeFields';
 export * from './buttonholes';
@@ -53,6 +54,7 @@ export * from './sum';
 export * from './table';
 export * from './terms';
 export * from './totalSum';
+export * from './update';
 export * from './voice';
 export * from './words';
 export * from './wrap';

@@ -48,6 +48,7 @@ export const PAGE = {
   copy: 'Copy',
   copied: 'The instructions are on the clipboard.',
   selectedToCopy: 'The instructions are selected: press Ctrl C to copy them.',
+  needles: 'At the needles',
   nothingPlanned: 'No pick-up is planned on this design.',
   units: 'Lengths in',
   terms: 'Words of',

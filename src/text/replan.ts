@@ -13,7 +13,7 @@ import { stitchesText } from './words';
  */
 export function replanText(plan: PickupPlan, again: Replan, voice: Pick<Voice, 'terms' | 'form'>): string[] {
   const off = again.onNeedle - again.planned;
-  const marker = again.marker === 0 ? 'At the start' : `At marker ${again.marker}`;
+  const marker = placeText(plan, again);
   const size = Math.abs(off);
   const head =
     off === 0
@@ -35,4 +35,10 @@ export function replanText(plan: PickupPlan, again: Replan, voice: Pick<Voice, '
       ? `That makes ${again.picked} in all, and the first ${row} changes nothing.`
       : `That makes ${again.picked} in all. First ${row}: ${firstRowText(firstRow)} (${firstRowProof(firstRow)}).`;
   return [head, ...sections, end];
+}
+
+/** `At marker 3`, `At the start`: where the rest is planned again. */
+export function placeText(plan: PickupPlan, { from, marker }: Pick<Replan, 'from' | 'marker'>): string {
+  if (marker !== null) return marker === 0 ? 'At the start' : `At marker ${marker}`;
+  return from >= plan.points.length ? 'At the end' : 'Here';
 }

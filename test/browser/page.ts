@@ -70,6 +70,8 @@ export function faultsOf(page: Page): string[] {
   const faults: string[] = [];
   page.on('pageerror', (error) => faults.push(error.message));
   page.on('console', (message) => {
+    // The test runner says itself that it keeps service workers away.
+    if (message.text() === 'Service Worker registration blocked by Playwright') return;
     if (message.type() === 'error' || message.type() === 'warning') faults.push(message.text());
   });
   return faults;

@@ -51,6 +51,8 @@ export default defineConfig({
     viewport: { width: 1280, height: 800 },
     locale: 'en-US',
     timezoneId: 'UTC',
+    // Kept files would stand in for changed ones; the tests of keeping allow it.
+    serviceWorkers: 'block',
     launchOptions: {
       ...(process.env.CHROMIUM_PATH ? { executablePath: process.env.CHROMIUM_PATH } : {}),
       args: [
