@@ -9,6 +9,7 @@ import { noteText } from './notes';
 import { fixedNumber, lengthText, percentText, plainNumber } from './numbers';
 import { unitOf } from './places';
 import { quickCounted, overText } from './quickFaults';
+import type { QuickMeasure } from './quickWords';
 import { rhythmText } from './rhythm';
 import { starterWords } from './starters';
 import { voiceOf, type Voice } from './voice';
@@ -85,6 +86,15 @@ export function placeUse(answer: PlaceAnswer): string {
 const CHAINS = ', the chains and the gaps between them';
 const RIDGES = ', the ridges and the hollows between them';
 
+/** The field for a gauge, as it is called and as the line goes on after it: `rows to 10 cm,`. */
+export function gaugeFieldText(
+  measure: QuickMeasure,
+  units: Units,
+): { readonly label: string; readonly after: string } {
+  const many = `${measure === 'stitch' ? 'stitches' : 'rows'} to ${overText(units)}`;
+  return { label: capitalised(many), after: `${many},` };
+}
+
 /** A first row that makes what the edge could not take; empty where there is nothing to make. */
 export function placeFirstRow({ pickup }: PlaceAnswer): string {
   return pickup.firstRow.groups.length === 0
@@ -101,7 +111,10 @@ export function placeGauge(answer: PlaceAnswer): string {
   }
   const each = question.unit === 'length' ? 'row' : question.unit;
   const rate = plainNumber(question.place / question.over, 2);
-  return `That is ${rate} ${rate === '1' ? 'stitch' : 'stitches'} to a ${each}.`;
+  const many = rate === '1' ? 'stitch' : 'stitches';
+  return each === 'stitch'
+    ? `That is ${rate} new ${many} to each of the edge.`
+    : `That is ${rate} ${many} to a ${each}.`;
 }
 
 /** A plain ratio beside the answer: what to do, what it gives, how far off that is. */
@@ -133,12 +146,14 @@ function offText(count: number, wanted: number): string {
 export function placeNotes({ plan, pickup }: PlaceAnswer): string[] {
   const names = edgeNames(plan.design);
   const voice = voiceOf(plan.design);
-  return (
-    pickup.notes
-      // The fabric of the strip is not asked about, and what its places can't hold is told with their use.
-      .filter((note) => (note.kind === 'gauge-unusual' ? note.what === 'band' : note.kind !== 'too-few-openings'))
-      .map((note) => noteText(note, names, voice, rowOrRound(pickup)))
-  );
+  return pickup.notes.flatMap((note) => {
+    // What its places can't hold is told with their use, and the fabric of the strip is not asked about.
+    if (note.kind === 'too-few-openings' || (note.kind === 'gauge-unusual' && note.what === 'piece')) return [];
+    if (note.kind !== 'gauge-unusual') return [noteText(note, names, voice, rowOrRound(pickup))];
+    return [
+      `${densityLabel(note.per10cm, voice.units)} lies outside the usual range of hand knitting: check the numbers.`,
+    ];
+  });
 }
 
 /** The row in words, `(K1, k2tog) 25 times, (k2, k2tog) 14 times`. */
