@@ -19,6 +19,7 @@ import {
 import { readInput, writeOutput } from './files';
 import { CommandError } from './problem';
 import { progressOn } from './progress';
+import { quickText } from './quick';
 import { readWords, type Wish } from './words';
 
 type Work = Extract<Wish, { kind: 'do' }>;
@@ -35,16 +36,24 @@ function run(words: readonly string[]): number {
       process.stdout.write(COMMAND_HELP);
       return DONE;
     }
+    if (wish.kind === 'quick') {
+      give(quickText(wish), wish.out);
+      return DONE;
+    }
     const { design, notices } = readDesign(readInput(wish.file));
     const { text, status } = work(wish, design);
-    if (wish.out === null) process.stdout.write(text);
-    else writeOutput(wish.out, text);
+    give(text, wish.out);
     for (const notice of notices) say(noticeSentence(notice));
     return status;
   } catch (error) {
     say(oneLine(refusal(error)));
     return REFUSED;
   }
+}
+
+function give(text: string, out: string | null): void {
+  if (out === null) process.stdout.write(text);
+  else writeOutput(out, text);
 }
 
 function work(wish: Work, design: Design): { text: string; status: number } {

@@ -1,4 +1,5 @@
 import { CommandError } from './problem';
+import { isQuickTask, QUICK_FORMS, QUICK_OPTIONS, quickWish, type QuickTask, type QuickWish } from './quickWords';
 
 export type Task = 'measure' | 'plan' | 'check';
 export type Form = 'text' | 'json' | 'csv' | 'svg';
@@ -6,6 +7,7 @@ export type Form = 'text' | 'json' | 'csv' | 'svg';
 /** What the words of the command line ask for. */
 export type Wish =
   | { readonly kind: 'help' }
+  | QuickWish
   | {
       readonly kind: 'do';
       readonly task: Task;
@@ -15,19 +17,24 @@ export type Wish =
       readonly out: string | null;
     };
 
-const FORMS: Readonly<Record<Task, readonly Form[]>> = {
+const FORMS: Readonly<Record<Task | QuickTask, readonly Form[]>> = {
   measure: ['text', 'json'],
   plan: ['text', 'json', 'csv', 'svg'],
   check: ['text', 'json'],
+  ...QUICK_FORMS,
 };
 
-const OPTIONS: Readonly<Record<Task, readonly string[]>> = {
+const OPTIONS: Readonly<Record<Task | QuickTask, readonly string[]>> = {
   measure: ['--as', '--out', '--help'],
   plan: ['--as', '--pickup', '--out', '--help'],
   check: ['--as', '--out', '--help'],
+  ...QUICK_OPTIONS,
 };
 
-function isTask(word: string): word is Task {
+/** Options that stand alone: to name them is to ask for them. */
+const FLAGS: readonly string[] = ['--grouped', '--round'];
+
+function isTask(word: string): word is Task | QuickTask {
   return Object.hasOwn(FORMS, word);
 }
 
@@ -60,24 +67,24 @@ export function readWords(words: readonly string[]): Wish {
       throw new CommandError({ kind: 'unknown-option', word: option, command, known: OPTIONS[command] });
     }
     if (values.has(option)) throw new CommandError({ kind: 'twice', option });
+    if (FLAGS.includes(option)) {
+      if (inline !== undefined) throw new CommandError({ kind: 'no-value-wanted', option });
+      values.set(option, '');
+      continue;
+    }
     const value = inline ?? rest[(i += 1)];
     if (value === undefined || value === '') throw new CommandError({ kind: 'no-value', option });
     values.set(option, value);
   }
-  const [file, extra] = files;
-  if (file === undefined) throw new CommandError({ kind: 'no-file', command });
-  if (extra !== undefined) throw new CommandError({ kind: 'too-many-files', word: extra });
   const asked = values.get('--as') ?? 'text';
   const form = FORMS[command].find((known) => known === asked);
   if (!form) throw new CommandError({ kind: 'unknown-form', word: asked, known: FORMS[command] });
-  return {
-    kind: 'do',
-    task: command,
-    file,
-    form,
-    pickup: values.get('--pickup') ?? null,
-    out: values.get('--out') ?? null,
-  };
+  const out = values.get('--out') ?? null;
+  if (isQuickTask(command)) return quickWish(command, files, values, { form, out });
+  const [file, extra] = files;
+  if (file === undefined) throw new CommandError({ kind: 'no-file', command });
+  if (extra !== undefined) throw new CommandError({ kind: 'too-many-files', word: extra });
+  return { kind: 'do', task: command, file, form, pickup: values.get('--pickup') ?? null, out };
 }
 
 function splitOption(word: string): [string, string | undefined] {

@@ -30,6 +30,7 @@ interface CommandShape {
 /** Everything that can be done by a key, a button or a menu: one record each, shared by all of them. */
 export const COMMANDS = [
   { id: 'new', group: 'design', keys: [{ key: 'n' }] },
+  { id: 'quick', group: 'design', keys: [{ key: 'q' }] },
   { id: 'open', group: 'design', keys: [{ key: 'o', mod: true }] },
   { id: 'save', group: 'design', keys: [{ key: 's', mod: true }] },
   { id: 'designs', group: 'design', keys: [{ key: 'o', mod: true, shift: true }] },

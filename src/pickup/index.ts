@@ -16,6 +16,7 @@ export { planDesign, planPickup } from './make';
 export { openingsOf, type EdgeOpenings, type NeedleChoice } from './openings';
 export { yarnWeights, YARN_WEIGHTS } from './plausible';
 export { PlanError, type PlanProblem } from './problems';
+export { answerPlace, answerRow, type PlaceAnswer, type RowAnswer } from './quick';
 export { plainRatios, ratioChoices, ratioCount } from './ratios';
 export { mirrorableParts } from './sections';
 export { evenMarks, evenParts, rhythmOf, spreadEvenly } from './spread';

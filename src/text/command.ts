@@ -1,4 +1,7 @@
 /** What the command says: its help and what is wrong with its words. */
+import type { QuickFault, QuickField, Units } from '../piece';
+import { quickFaultText } from './quickFaults';
+import type { QuickUnread } from './readQuick';
 
 export const COMMAND_HELP = `edgewise: pick-up points along the edges of a flat piece of knitting
 
@@ -7,9 +10,19 @@ export const COMMAND_HELP = `edgewise: pick-up points along the edges of a flat 
                                                       the plan, or the drawing of one pick-up
   edgewise check FILE                                 is the file valid, do its stated counts lie flat?
 
+  edgewise place N over R rows [--sections S] [--grouped] [--gauge ROWS] [--as text|json|csv|svg]
+                                                      a quick question without a file: N stitches over R
+                                                      rows, ridges, chains, stitches, cm or inches
+  edgewise increase N over M [--round]                N increases spaced evenly in a row of M stitches;
+  edgewise decrease N over M [--round]                "to N over M" says how many are to be there after it
+
   FILE          a design file (NAME.edgewise.json), or - for standard input
   --as FORM     text unless said otherwise
   --pickup ID   one pick-up of the design; the first one where a drawing needs one
+  --sections S  divide the edge into S equal sections
+  --grouped     longer runs first, easy to remember, instead of spread evenly
+  --gauge ROWS  rows of the edge to 10 cm (to 4 in where R is in inches; stitches where R is in stitches)
+  --round       worked in the round
   --out FILE    write there, whole or not at all, instead of to standard output
   --help        this page
 
@@ -28,6 +41,16 @@ export type CommandProblem =
       readonly known: readonly string[];
     }
   | { readonly kind: 'no-value'; readonly option: string }
+  | { readonly kind: 'no-value-wanted'; readonly option: string }
+  | { readonly kind: 'no-question'; readonly command: string; readonly words: string }
+  | { readonly kind: 'unknown-measure'; readonly word: string }
+  | {
+      readonly kind: 'unanswered';
+      readonly command: string;
+      readonly fault: QuickFault | QuickUnread;
+      readonly units: Units;
+    }
+  | { readonly kind: 'no-openings'; readonly form: string }
   | { readonly kind: 'twice'; readonly option: string }
   | { readonly kind: 'unknown-form'; readonly word: string; readonly known: readonly string[] }
   | { readonly kind: 'unknown-pickup'; readonly word: string; readonly known: readonly string[] }
@@ -46,11 +69,21 @@ const TROUBLE: Readonly<Record<FileTrouble, string>> = {
   other: 'the system refused; try another place',
 };
 
+/** Which part of a question a fault is about. */
+const FIELD_NAMES: Readonly<Record<QuickField, string>> = {
+  place: 'the stitches',
+  over: 'what comes after "over"',
+  per10cm: '--gauge',
+  sections: '--sections',
+  have: 'the stitches after "over"',
+  amount: 'the change',
+};
+
 /** One line that says what is wrong with the command's words, and the mend. */
 export function commandProblemText(problem: CommandProblem): string {
   switch (problem.kind) {
     case 'no-command':
-      return 'no command given: say measure, plan or check and a file (edgewise --help tells more)';
+      return 'no command given: say measure, plan or check and a file, or ask place, increase or decrease (edgewise --help tells more)';
     case 'unknown-command':
       return `"${problem.word}" is not a command: say ${either(problem.known)}`;
     case 'no-file':
@@ -61,6 +94,18 @@ export function commandProblemText(problem: CommandProblem): string {
       return `${problem.command} has no option "${problem.word}": use ${either(problem.known)}`;
     case 'no-value':
       return `${problem.option} needs a value after it`;
+    case 'no-value-wanted':
+      return `${problem.option} stands alone: leave out what follows its =`;
+    case 'no-question':
+      return problem.command === 'place'
+        ? 'place needs a question: say how many stitches over what, such as edgewise place 71 over 88 rows'
+        : `${problem.command} needs a question: say how many over how many, such as edgewise ${problem.command} 39 over 131`;
+    case 'unknown-measure':
+      return `"${problem.word}" is nothing to place stitches over: say rows, ridges, chains, stitches, cm or in`;
+    case 'unanswered':
+      return `${problem.command}, ${FIELD_NAMES[problem.fault.field]}: ${quickFaultText(problem.fault, problem.units)}`;
+    case 'no-openings':
+      return `--as ${problem.form} needs the places of the edge, and a length alone has none: add --gauge with its rows to 10 cm (to 4 in for inches)`;
     case 'twice':
       return `${problem.option} is given twice: leave one out`;
     case 'unknown-form':

@@ -4,6 +4,7 @@ export const PAGE = {
   name: 'Edgewise',
   new: 'New',
   newDesign: 'New design',
+  quick: 'Quick question',
   open: 'Open',
   save: 'Save',
   saveDrawing: 'Save drawing',

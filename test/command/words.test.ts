@@ -46,6 +46,25 @@ describe('the words of the command', () => {
   });
 
   test.each([
+    [['place', '71', 'over', '88'], { place: 71, over: 88, unit: 'row', sections: null, spread: 'even' }],
+    [
+      ['place', '71 over 88 rows', '--sections', '4', '--grouped'],
+      { place: 71, over: 88, unit: 'row', sections: 4, spread: 'grouped' },
+    ],
+    [['place', '115', 'over', '32', 'chains', '--gauge', '36'], { over: 32, unit: 'chain', per10cm: 36 }],
+    [['place', '19', 'over', '4½"'], { over: 4.5 * 25.4, unit: 'length' }],
+    [['place', '--grouped', '84', 'over', '40', 'cm'], { place: 84, over: 400, spread: 'grouped' }],
+    [['increase', '4', 'over', '40'], { have: 40, change: 'increase', amount: 4, amountIs: 'by', round: false }],
+    [
+      ['decrease', 'to', '92', 'over', '131', 'sts', '--round'],
+      { have: 131, change: 'decrease', amount: 92, amountIs: 'to', round: true },
+    ],
+    [['decrease', 'by', '39', 'over', '131'], { amount: 39, amountIs: 'by' }],
+  ] as const)('%j asks %j', (words, question) => {
+    expect(readWords(words)).toMatchObject({ kind: 'quick', form: 'text', out: null, question });
+  });
+
+  test.each([
     [[], 'no-command', 'say measure, plan or check'],
     [['draw', 'a.json'], 'unknown-command', '"draw"'],
     [['plan'], 'no-file', 'standard input'],
@@ -55,6 +74,16 @@ describe('the words of the command', () => {
     [['measure', 'a.json', '--as', 'svg'], 'unknown-form', 'text or json'],
     [['plan', 'a.json', '--as'], 'no-value', '--as needs a value'],
     [['plan', 'a.json', '--out='], 'no-value', '--out needs a value'],
+    [['place'], 'no-question', 'edgewise place 71 over 88 rows'],
+    [['place', '71', 'over', '88', 'over', '2'], 'no-question', 'how many stitches over what'],
+    [['place', '71', 'over', '88', 'apples'], 'unknown-measure', '"apples"'],
+    [['place', 'some', 'over', '88', 'rows'], 'unanswered', '“some” is not a number'],
+    [['place', '71', 'over', '88', '--sections', 'four'], 'unanswered', '--sections'],
+    [['place', '71', 'over', '88', '--round'], 'unknown-option', '--grouped'],
+    [['place', '71', 'over', '88', '--grouped=yes'], 'no-value-wanted', 'stands alone'],
+    [['increase', '4'], 'no-question', 'edgewise increase 39 over 131'],
+    [['increase', '4', 'over', 'many'], 'unanswered', '“many” is not a number'],
+    [['decrease', '4', 'over', '40', '--as', 'svg'], 'unknown-form', 'text or json'],
     [['plan', 'a.json', '--as', 'csv', '--as', 'json'], 'twice', '--as is given twice'],
   ] as const)('%j is refused with the mend', (words, kind, part) => {
     const error = refused(words);

@@ -74,7 +74,7 @@ describe('a key', () => {
   });
 
   it('that means nothing, or is held with Alt, gives nothing', () => {
-    expect(commandFor(press('q'), 'drawing')).toBeNull();
+    expect(commandFor(press('x'), 'drawing')).toBeNull();
     expect(commandFor(press('0', { alt: true }), 'drawing')).toBeNull();
     expect(commandFor(press('0', { ctrl: true }), 'drawing')).toBeNull();
   });

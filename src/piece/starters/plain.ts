@@ -33,7 +33,18 @@ const SIDES: Sides = {
 };
 
 export function strip(counts: Counts): Leg[] {
-  return box(counts.value('stitches'), counts.value('rows'), { ...SIDES, right: 'edge', left: 'other-edge' });
+  return stripLegs(counts.value('stitches'), counts.value('rows'), 'plain');
+}
+
+/** A bare strip of `stitches` by `rows`: cast on, bound off, its right side the edge to pick up from. */
+export function stripLegs(stitches: number, rows: number, selvage: Selvage, top: Finish = 'bound-off'): Leg[] {
+  return box(stitches, rows, {
+    ...SIDES,
+    right: 'edge',
+    left: 'other-edge',
+    finishes: ['cast-on', top],
+    selvage,
+  });
 }
 
 function fabric(counts: Counts, width: MeasureKey, height: MeasureKey, selvage: Selvage): Leg[] | StarterFault {
