@@ -1,7 +1,7 @@
 // npm run bench:drag: how long a move takes the built page while a corner is dragged, and how many frames it drops.
 import { join } from 'node:path';
 import { runnerImport } from 'vite';
-import { build } from './build.mjs';
+import { buildWhenOld } from './build.mjs';
 import { chromium as findChromium } from './chromium.mjs';
 import { installWhatIsMissing } from './install.mjs';
 import { top } from './run.mjs';
@@ -58,8 +58,6 @@ async function drag(browser, url, made) {
   const faults = [];
   page.on('pageerror', (error) => faults.push(error.message));
   const { x, y, px } = await open(page, url, made);
-  if (process.env.EDGEWISE_LOOK)
-    await page.screenshot({ path: `${process.env.EDGEWISE_LOOK}-${made.pieces.length}.png` });
   const session = await context.newCDPSession(page);
   // In the time that the thread itself has worked: what else the machine does in between is left out.
   await session.send('Performance.enable', { timeDomain: 'threadTicks' });
@@ -96,9 +94,8 @@ async function drag(browser, url, made) {
   // Move by move: all that the main thread does from one move to the end of the frame that shows it.
   await mouse('mousePressed', 0);
   for (let move = 0; move < 10; move++) await mouse('mouseMoved', offset(move, px));
+  if ((await page.locator('svg.moving').count()) === 0) throw new Error('The corner does not follow the mouse.');
   const spent = await during((move) => mouse('mouseMoved', offset(move + 10, px)));
-  if (process.env.EDGEWISE_LOOK)
-    await page.screenshot({ path: `${process.env.EDGEWISE_LOOK}-mid-${made.pieces.length}.png` });
 
   // The same at the pace of a hand: a move every 60th of a second, whatever the page makes of it.
   await page.evaluate(() => {
@@ -135,18 +132,27 @@ async function drag(browser, url, made) {
 }
 
 installWhatIsMissing();
-if (!process.env.EDGEWISE_DIST) build({ say: () => {} });
+buildWhenOld();
 const { chromium } = await import('@playwright/test');
 const { module } = await runnerImport(join(top, 'test', 'bench', 'designs.ts'), {
   configFile: false,
   logLevel: 'error',
 });
-const { server, url } = await serve(process.env.EDGEWISE_DIST ?? join(top, 'dist'), { port: 0 });
+const { server, url } = await serve(join(top, 'dist'), { port: 0 });
 const browser = await chromium.launch({
   executablePath: await findChromium(),
   args: ['--disable-gpu', ...(process.getuid?.() === 0 ? ['--no-sandbox'] : [])],
 });
 try {
+  const page = await browser.newPage();
+  const roots = await page.evaluate(() => {
+    const start = performance.now();
+    let sum = 0;
+    for (let i = 0; i < 1e7; i++) sum += Math.sqrt(i);
+    return sum > 0 ? performance.now() - start : 0;
+  });
+  console.log(`Ten million square roots take this machine ${roots.toFixed(0)} ms just now.\n`);
+  await page.close();
   console.log(
     'openings    main thread a move, ms    of it script   style  layout   nothing moved    frames  dropped  longest',
   );
