@@ -60,7 +60,7 @@ function beginning(plan: PickupPlan, voice: Voice): string {
     : 'the needle for the band';
   const way = hand === 'left' ? 'from left to right' : 'from right to left';
   const first = plan.edges[0];
-  const start = first ? `, beginning ${startText(plan, first)}` : '';
+  const start = first ? `, beginning ${startText(first)}` : '';
   const work = plan.pickup.joined
     ? 'Join to work in the round and mark the beginning of the round.'
     : 'Work the band flat, in rows.';

@@ -15,7 +15,9 @@ export function needleText(plan: PickupPlan, terms: Terms): string[] {
   const { inset, garterAt } = plan.pickup;
   const sentences: string[] = [];
   const has = (kind: string, second = false) =>
-    plan.points.some((point) => point.kind === kind && point.second === second && point.n !== null);
+    plan.edges.some(({ selection: { openings, usedAt } }) =>
+      usedAt.some((i) => openings.sort[i]!.kind === kind && openings.sort[i]!.second === second),
+    );
   const flat = (finish: string) =>
     plan.edges.some((edge) => edge.shape === 'horizontal' && edge.measured.finish === finish);
   const worked = (test: (step: WorkedStep) => boolean) => plan.edges.some((edge) => edge.measured.worked.some(test));

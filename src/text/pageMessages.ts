@@ -66,7 +66,7 @@ export function nextText(plan: PickupPlan, { terms, hand }: Voice): string {
   const [first] = plan.edges;
   if (!first) return '';
   const way = hand === 'left' ? 'left to right' : 'right to left';
-  return `Begin ${startText(plan, first)}, right side facing, and ${terms.pickUpAndKnit} from ${way}.`;
+  return `Begin ${startText(first)}, right side facing, and ${terms.pickUpAndKnit} from ${way}.`;
 }
 
 /** How the first row ends a pick-up whose count is not yet right: `The first round then makes 112 of 108.` */

@@ -81,7 +81,7 @@ describe('needleText', () => {
 describe('startText', () => {
   test('names the end of the edge as it lies on the drawing', () => {
     const made = plan(rectangle(30, 42), along(['right', 'top', 'left', 'bottom']));
-    expect(made.edges.map((edge) => startText(made, edge))).toEqual([
+    expect(made.edges.map((edge) => startText(edge))).toEqual([
       'at the bottom of Piece, right',
       'at the right end of Piece, top',
       'at the top of Piece, left',
