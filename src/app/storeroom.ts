@@ -44,7 +44,11 @@ export class Storeroom {
   /** What stands in for lost work must be at hand when the connection is gone. */
   async #beReady(): Promise<void> {
     try {
-      await Promise.all([import('../ui/LastingNotice.svelte'), import('../ui/UpdateLine.svelte')]);
+      await Promise.all([
+        import('../ui/LastingNotice.svelte'),
+        import('./Over.svelte'),
+        import('../ui/UpdateLine.svelte'),
+      ]);
     } catch (error) {
       // It can be fetched later as well.
       if (!(error instanceof TypeError)) throw error;
