@@ -82,6 +82,8 @@ const page: ViteUserConfig = {
     emptyOutDir: true,
     reportCompressedSize: false,
     rolldownOptions: {
+      // All that the first load needs in one file: it is smaller than in many.
+      output: { codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] } },
       treeshake: {
         // Modules of the lower folders only define things, so a barrel brings in no more than what is used of it.
         moduleSideEffects: [

@@ -160,7 +160,7 @@ test('by keys alone: open it, find, rename, delete, undo, open a design, and the
   const press = async (...keys: string[]): Promise<void> => {
     for (const key of keys) await page.keyboard.press(key);
   };
-  await press('Tab', 'Tab');
+  await press('Tab', 'Tab', 'Tab');
   await expect(shelf(page).getByRole('searchbox')).toBeFocused();
   await page.keyboard.type('ada');
   await expect(cards(page)).toHaveCount(1);
