@@ -82,8 +82,14 @@ const page: ViteUserConfig = {
     emptyOutDir: true,
     reportCompressedSize: false,
     rolldownOptions: {
-      // All that the first load needs in one file: it is smaller than in many.
-      output: { codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] } },
+      // All that the first load needs in one file: it is smaller than in many. The service worker is a file of its own.
+      output: {
+        codeSplitting: {
+          groups: [
+            { name: 'first', tags: ['$initial'], test: (id) => !/\/src\/app\/offline\/(worker|serve)\.ts/.test(id) },
+          ],
+        },
+      },
       treeshake: {
         // Modules of the lower folders only define things, so a barrel brings in no more than what is used of it.
         moduleSideEffects: [

@@ -29,14 +29,14 @@ const offset = (move, px) => CLEAR + px * (REACH - Math.abs((move % (2 * REACH))
 async function open(page, url, made) {
   await page.addInitScript(() => {
     for (const name of ['showOpenFilePicker', 'showSaveFilePicker'])
-      Object.defineProperty(window, name, { value: undefined });
+      Object.defineProperty(globalThis, name, { value: undefined });
   });
   await page.goto(url);
   const chooser = page.waitForEvent('filechooser');
   await page.getByRole('button', { name: 'Open', exact: true }).click();
   const text = JSON.stringify({ ...made, name: 'Measured' });
   await (await chooser).setFiles({ name: 'measured.json', mimeType: 'application/json', buffer: Buffer.from(text) });
-  await page.waitForFunction(() => document.title.startsWith('Measured'));
+  await page.waitForFunction(() => globalThis.document.title.startsWith('Measured'));
   const all = page.getByRole('button', { name: 'All', exact: true });
   if ((await all.count()) > 0) await all.click();
   await page.getByRole('button', { name: 'Shape the outline' }).click();
@@ -46,7 +46,7 @@ async function open(page, url, made) {
   await page.waitForTimeout(1500);
   const box = await corner.boundingBox();
   const stitch = await page.evaluate(() => {
-    const svg = document.querySelector('svg[data-scale]');
+    const svg = globalThis.document.querySelector('svg[data-scale]');
     return Number(svg.dataset.scale) * svg.getScreenCTM().a * (100 / 22);
   });
   return { x: box.x + box.width / 2, y: box.y + box.height / 2, px: Math.max(1, stitch) };
@@ -70,7 +70,8 @@ async function drag(browser, url, made) {
       buttons: type === 'mouseReleased' ? 0 : 1,
       clickCount: 1,
     });
-  const frame = () => page.evaluate(() => new Promise((seen) => requestAnimationFrame(() => setTimeout(seen))));
+  const frame = () =>
+    page.evaluate(() => new Promise((seen) => globalThis.requestAnimationFrame(() => setTimeout(seen))));
   const read = async () => {
     const { metrics } = await session.send('Performance.getMetrics');
     return TIMES.map((name) => metrics.find((one) => one.name === name).value * 1000);
@@ -89,7 +90,7 @@ async function drag(browser, url, made) {
     }
     return spent;
   };
-  const idle = await during(async () => {});
+  const idle = await during(() => Promise.resolve());
 
   // Move by move: all that the main thread does from one move to the end of the frame that shows it.
   await mouse('mousePressed', 0);
@@ -99,12 +100,12 @@ async function drag(browser, url, made) {
 
   // The same at the pace of a hand: a move every 60th of a second, whatever the page makes of it.
   await page.evaluate(() => {
-    window.frames60 = [];
+    globalThis.frames60 = [];
     const tick = (at) => {
-      window.frames60.push(at);
-      window.ticking = requestAnimationFrame(tick);
+      globalThis.frames60.push(at);
+      globalThis.ticking = globalThis.requestAnimationFrame(tick);
     };
-    window.ticking = requestAnimationFrame(tick);
+    globalThis.ticking = globalThis.requestAnimationFrame(tick);
   });
   const sent = [];
   const from = performance.now();
@@ -114,8 +115,8 @@ async function drag(browser, url, made) {
   }
   await Promise.all(sent);
   const frames = await page.evaluate(() => {
-    cancelAnimationFrame(window.ticking);
-    return window.frames60;
+    globalThis.cancelAnimationFrame(globalThis.ticking);
+    return globalThis.frames60;
   });
   await mouse('mouseReleased', offset(MOVES - 1, px));
   await frame();

@@ -15,6 +15,7 @@ export * from './drafting';
 export * from './drawing';
 export * from './edgeName';
 export * from './firstRow';
+export * from './firstRowFields';
 export * from './instructions';
 export * from './keeping';
 export * from './kept';

@@ -41,6 +41,7 @@ export const PAGE = {
   check: 'Check a pattern',
   longer: 'Longer or shorter',
   buttonholes: 'Buttonholes',
+  firstRow: 'First row',
   marker: 'Off at a marker',
   outline: 'Outline',
   run: 'Where it is picked up',

@@ -18,7 +18,7 @@ function spelled(groups: readonly RowGroup[]): string {
 /** How many stitches were worked off the left needle before each change. */
 function placesIn(row: string): number[] {
   let used = 0;
-  return [...row].flatMap((sign) => {
+  return Array.from(row).flatMap((sign) => {
     const before = used;
     used += sign === '.' ? 1 : sign.toLowerCase() === 'd' ? 2 : 0;
     return sign === '.' ? [] : [before];
@@ -76,7 +76,7 @@ describe('a first row that is placed', () => {
         const row = placedRow(from, to, joined, { marks, clear, rib, parts: null });
         if (!row.keptRib || from === to) return;
         kept += 1;
-        [...spelled(row.groups)].forEach((sign, i) => {
+        Array.from(spelled(row.groups)).forEach((sign, i) => {
           if (sign === '.') return;
           const column = columnOf(rib, joined ? i : to - 1 - i, to, joined);
           if (to > from) expect(column).toBe('purl');
