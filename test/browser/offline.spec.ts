@@ -75,6 +75,7 @@ test('the page works without a connection; a newer version comes only when it is
     await page.reload();
     await isThere();
     await page.keyboard.press('Escape');
+    await expect(view(page)).toHaveCount(0);
     // Parts that were never opened are there too, and so are the samples.
     await page.keyboard.press('?');
     await page.getByRole('button', { name: 'Close' }).click();
@@ -97,6 +98,7 @@ test('the page works without a connection; a newer version comes only when it is
     await isThere();
     await expect(page.locator('[data-seen]')).toBeAttached();
     await page.keyboard.press('Escape');
+    await expect(view(page)).toHaveCount(0);
     await line(page).getByRole('button', { name: 'Later' }).click();
     await expect(line(page)).toHaveCount(0);
     expect(await caches(page)).toContain(before);
@@ -109,6 +111,7 @@ test('the page works without a connection; a newer version comes only when it is
     await page.keyboard.press('ArrowRight');
     const further = await view(page).getByTestId('now').textContent();
     await page.keyboard.press('Escape');
+    await expect(view(page)).toHaveCount(0);
     await line(page).getByRole('button', { name: 'Reload now' }).click();
     await expect(page.locator('[data-seen]')).toHaveCount(0, COMING);
     await expect(drawing(page)).toBeVisible(COMING);
@@ -118,7 +121,6 @@ test('the page works without a connection; a newer version comes only when it is
     await page.getByRole('button', { name: 'At the needles' }).click();
     await expect(view(page).getByTestId('now')).toHaveText(further!);
   } finally {
-    await context.setOffline(false);
     host.close();
   }
 });

@@ -31,6 +31,7 @@ test('from an empty shelf to a round-neck front with its neckband count in a few
   await press('Designs');
   const shelf = page.getByRole('dialog', { name: 'Your designs' });
   await expect(shelf.getByRole('list', { name: 'Your designs' }).getByRole('listitem')).toHaveCount(0);
+  await expect(shelf).toBeVisible();
   await press('New');
   const dialog = page.getByRole('dialog', { name: 'A new design' });
   await expect(dialog).toBeVisible();
