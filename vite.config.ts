@@ -134,6 +134,7 @@ const tests: ViteUserConfig = {
         test: {
           name: 'node',
           environment: 'node',
+          setupFiles: [at('./test/setup.ts')],
           isolate: false,
           include: ['test/**/*.test.ts'],
           exclude: [...componentTests, ...builtTests, ...firefoxTests, 'test/browser/**'],
@@ -149,7 +150,7 @@ const tests: ViteUserConfig = {
           isolate: false,
           include: componentTests,
           exclude: [...builtTests, 'test/browser/**'],
-          setupFiles: ['@testing-library/jest-dom/vitest'],
+          setupFiles: ['@testing-library/jest-dom/vitest', at('./test/setup.ts')],
           benchmark: { include: [] },
         },
       },
