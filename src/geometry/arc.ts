@@ -45,6 +45,18 @@ export function arcOf(seg: Cubic): Arc {
   return made;
 }
 
+/** The length of a cubic alone: the same sum, without keeping what only places on it need. */
+export function cubicLength(seg: Cubic): number {
+  const known = kept.get(seg);
+  if (known) return known.length;
+  const s = speedOf(seg);
+  const starts = [0];
+  cut(s, 0, 1, starts);
+  let length = 0;
+  for (let i = 0; i < starts.length; i++) length += gauss(s, starts[i]!, starts[i + 1] ?? 1);
+  return length;
+}
+
 function layOut(s: Speed): Arc {
   const starts = [0];
   cut(s, 0, 1, starts);

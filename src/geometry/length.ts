@@ -1,4 +1,4 @@
-import { arcOf } from './arc';
+import { arcOf, cubicLength } from './arc';
 import { distance } from './point';
 import type { Segment } from './segment';
 
@@ -7,7 +7,7 @@ import type { Segment } from './segment';
  * Gauss–Legendre quadrature, cut beforehand where the curve nearly stops.
  */
 export function lengthOf(seg: Segment): number {
-  return seg.kind === 'line' ? distance(seg.from, seg.to) : arcOf(seg).length;
+  return seg.kind === 'line' ? distance(seg.from, seg.to) : cubicLength(seg);
 }
 
 /** The arc length from t = 0 to t. Outside 0 to 1, t is taken as the nearer end. */
@@ -23,7 +23,8 @@ export function lengthTo(seg: Segment, t: number): number {
  */
 export function parameterAt(seg: Segment, distanceAlong: number): number {
   if (!(distanceAlong > 0)) return 0;
-  const length = lengthOf(seg);
+  const arc = seg.kind === 'line' ? null : arcOf(seg);
+  const length = arc ? arc.length : lengthOf(seg);
   if (distanceAlong >= length) return length > 0 ? 1 : 0;
-  return seg.kind === 'line' ? distanceAlong / length : arcOf(seg).parameterAt(distanceAlong);
+  return arc ? arc.parameterAt(distanceAlong) : distanceAlong / length;
 }
