@@ -52,7 +52,7 @@ const PICKUP = {
 /** Where landmarks make the sections no number need be given, and none is read. */
 const SECTIONS = { by: 'length', parts: 2, counts: 'exact' } as const;
 
-/** Ends of two to four stitches are usual: https://www.knittingmagic.biz (Knit Perfect, buttonholes). */
+/** Ends of two to four stitches are usual: Knitting Magic, "Buttonholes", https://www.knittingmagic.biz. */
 const BUTTONHOLES = { stitches: 2, from: 3, to: 3 } as const;
 
 const FIRST_ROW = { by: 'whole', clear: false, rib: false } as const;

@@ -105,7 +105,7 @@ export type RatioUnit = 'row' | 'ridge' | 'chain' | 'stitch';
 export interface StatedRatio {
   readonly pick: number;
   readonly of: number;
-  /** Rows where the edge has any, else stitches, if not given. */
+  /** Left out, it is rows where the edge has any, else stitches. */
   readonly per?: RatioUnit;
 }
 

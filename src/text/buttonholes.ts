@@ -42,7 +42,7 @@ export function gapsText({ gaps }: Pick<HoleRow, 'gaps'>): string {
 /**
  * The paragraph on a band's buttonholes, empty where there are none: the row, its count, how a hole is made, and a
  * marker for each. That they lie near the middle of the band, a marker at the middle of each, is common advice:
- * https://www.knittingmagic.biz (Knit Perfect, buttonholes).
+ * Knitting Magic, "Buttonholes", https://www.knittingmagic.biz.
  */
 export function buttonholesText(plan: PickupPlan, { terms, form }: Pick<Voice, 'terms' | 'form'>): string {
   const { holes: row } = plan;
