@@ -6,7 +6,8 @@ import { frameAt, fromFrame, type Track } from './frame';
 import type { LabelBoard } from './labels';
 import { drawMarkers, markedPlaces, type MarkedEdge } from './markers';
 import { numberStep, placeNumber } from './numbers';
-import { drawPoints, type DrawnPoint, type DrawnPoints } from './points';
+import { drawPoints, type DrawnPoints } from './points';
+import type { StandingPoint } from './standing';
 import { armDistances, drawStart, startWord, type StartMark } from './start';
 import type { Mark, PathMark, PointTrace } from './marks';
 
@@ -20,7 +21,7 @@ export interface DrawnEdge {
 /** A number beside a point, and which number it is. */
 interface Numbered {
   readonly n: number;
-  readonly at: DrawnPoint;
+  readonly at: StandingPoint;
   readonly stem: number;
 }
 
@@ -69,8 +70,8 @@ export function tracesOf(plan: PickupPlan, drawn: readonly (DrawnEdge | null)[])
   return drawn.flatMap((one, i) => {
     const first = plan.edges[i]!.firstPoint;
     if (!one) return [];
-    const { drawn, stem } = one.points;
-    return drawn.map(({ x, y, frame }, k) => ({ point: first + k, x, y, over: fromFrame(frame, stem) }));
+    const { points, stem } = one.points;
+    return points.map(({ x, y, frame }, k) => ({ point: first + k, x, y, over: fromFrame(frame, stem) }));
   });
 }
 
@@ -121,7 +122,7 @@ function numbered(plan: PickupPlan, drawn: readonly (DrawnEdge | null)[]): Numbe
   plan.edges.forEach(({ selection: { usedAt }, numbers }, i) => {
     const points = drawn[i]?.points;
     usedAt.forEach((k, j) => {
-      if (points) found.push({ n: numbers?.[j] ?? before + j + 1, at: points.drawn[k]!, stem: points.stem });
+      if (points) found.push({ n: numbers?.[j] ?? before + j + 1, at: points.points[k]!, stem: points.stem });
     });
     before += usedAt.length;
   });
@@ -138,14 +139,14 @@ function startOf(plan: PickupPlan, drawn: readonly (DrawnEdge | null)[], board: 
 }
 
 /** How far a stem's end lies outside the line of the edge. */
-function reachOf({ tip, frame }: DrawnPoint, stem: number): number {
+function reachOf({ tip, frame }: StandingPoint, stem: number): number {
   return Math.max(stem, (tip[0] - frame.x) * frame.outX + (tip[1] - frame.y) * frame.outY);
 }
 
 /** Labels keep off dots and stems. */
-function blockPoints({ drawn, radius }: DrawnPoints, board: LabelBoard): void {
-  for (const { point, x, y, tip } of drawn) {
+function blockPoints({ points, used, radius }: DrawnPoints, board: LabelBoard): void {
+  points.forEach(({ x, y, tip }, i) => {
     board.block(x - radius, y, x + radius, y);
-    if (point.used) board.block(x, y, ...tip);
-  }
+    if (used[i]) board.block(x, y, ...tip);
+  });
 }

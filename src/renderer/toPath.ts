@@ -5,10 +5,21 @@ import type { Place } from './marks';
 /** A point on the sheet, mm, y down. */
 export type Spot = readonly [x: number, y: number];
 
+/** Every fraction of a thousandth as it is written, so that a path of thousands of numbers needs no search for digits. */
+const FRACTIONS = Array.from({ length: 1000 }, (_, n) =>
+  n === 0 ? '' : `.${String(n).padStart(3, '0').replace(/0+$/, '')}`,
+);
+
+/** Numbers of this size and more are left to the language. */
+const LARGE = 1e9;
+
 /** A number as it is written into a path: three decimals (a thousandth of a mm), no trailing zeros, no minus zero. */
 export function digits(value: number): string {
-  const rounded = Math.round(value * 1000) / 1000;
-  return String(rounded === 0 ? 0 : rounded);
+  const thousandths = Math.round(value * 1000);
+  const size = Math.abs(thousandths);
+  if (!(size < LARGE)) return String(thousandths / 1000);
+  const whole = Math.floor(size / 1000);
+  return (thousandths < 0 ? '-' : '') + String(whole) + FRACTIONS[size - whole * 1000]!;
 }
 
 /** "x,y". */
@@ -36,17 +47,19 @@ export function chainPath(place: Place, chain: readonly Segment[], moved = true)
   return (moved && first ? `M${at(first.from)}` : '') + steps.join('');
 }
 
-/** A whole circle, drawn from its leftmost point. */
-export function circlePath(x: number, y: number, radius: number): string {
+/** Writes whole circles of one radius, each drawn from its leftmost point. */
+export function circles(radius: number): (x: number, y: number) => string {
   const r = digits(radius);
   const across = digits(2 * radius);
-  return `M${spot(x - radius, y)}a${r},${r} 0 1 0 ${across},0a${r},${r} 0 1 0 -${across},0z`;
+  const round = `a${r},${r} 0 1 0 ${across},0a${r},${r} 0 1 0 -${across},0z`;
+  return (x, y) => `M${spot(x - radius, y)}${round}`;
 }
 
-/** A square standing on its corner: `radius` from its middle to each corner. */
-export function diamondPath(x: number, y: number, radius: number): string {
+/** Writes squares that stand on a corner: `radius` from the middle to each corner. */
+export function diamonds(radius: number): (x: number, y: number) => string {
   const r = digits(radius);
-  return `M${spot(x - radius, y)}l${r},-${r}l${r},${r}l-${r},${r}z`;
+  const round = `l${r},-${r}l${r},${r}l-${r},${r}z`;
+  return (x, y) => `M${spot(x - radius, y)}${round}`;
 }
 
 /** A rectangle with round corners. */

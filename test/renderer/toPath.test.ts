@@ -2,7 +2,7 @@ import { line } from 'd3-shape';
 import fc from 'fast-check';
 import { svgPathProperties } from 'svg-path-properties';
 import { describe, expect, it } from 'vitest';
-import { chainPath, circlePath, diamondPath, digits, linesPath, roundedPath } from '../../src/renderer/toPath';
+import { chainPath, circles, diamonds, digits, linesPath, roundedPath } from '../../src/renderer/toPath';
 
 const place = {
   piece: 'p',
@@ -26,6 +26,16 @@ describe('numbers in path data', () => {
     ]);
   });
 
+  it('are what the language writes for the nearest thousandth', () => {
+    const nearest = (value: number) => String(Math.round(value * 1000) / 1000 + 0);
+    fc.assert(
+      fc.property(fc.double({ min: -1e7, max: 1e7, noNaN: true }), (value) => {
+        expect(digits(value)).toBe(nearest(value));
+      }),
+    );
+    fc.assert(fc.property(fc.integer({ min: -2e6, max: 2e6 }), (n) => digits(n / 1000) === nearest(n / 1000)));
+  });
+
   it('never come out in powers of ten', () => {
     expect(digits(1.2e-7)).toBe('0');
     expect(digits(123456.789)).toBe('123456.789');
@@ -36,12 +46,12 @@ describe('shapes, measured by an independent reader of path data', () => {
   const length = (d: string) => new svgPathProperties(d).getTotalLength();
 
   it('draws a circle whose circumference is 2 pi r', () => {
-    expect(length(circlePath(3, 4, 0.8))).toBeCloseTo(2 * Math.PI * 0.8, 3);
+    expect(length(circles(0.8)(3, 4))).toBeCloseTo(2 * Math.PI * 0.8, 3);
   });
 
   it('draws a diamond whose corners lie at its radius', () => {
-    expect(length(diamondPath(3, 4, 1))).toBeCloseTo(4 * Math.SQRT2, 3);
-    expect(new svgPathProperties(diamondPath(3, 4, 1)).getPointAtLength(0)).toEqual({ x: 2, y: 4 });
+    expect(length(diamonds(1)(3, 4))).toBeCloseTo(4 * Math.SQRT2, 3);
+    expect(new svgPathProperties(diamonds(1)(3, 4)).getPointAtLength(0)).toEqual({ x: 2, y: 4 });
   });
 
   it('draws a rectangle with round corners', () => {
