@@ -51,8 +51,7 @@ function squares(part: string): string[] {
     const last = cut.at(-1);
     const joined = last !== undefined && (NOT_FIRST.test(letter) || NOT_LAST.test(last));
     const apart = last === undefined || SQUARE.test(letter) || SQUARE.test(graphemes(last).at(-1)!);
-    if (joined || !apart) cut[cut.length - 1] += letter;
-    else cut.push(letter);
+    cut.push(joined || !apart ? (cut.pop() ?? '') + letter : letter);
   }
   return cut;
 }
