@@ -53,6 +53,38 @@ const noTickFormats: Plugin = {
   },
 };
 
+/** What the writer of PDF documents could draw HTML, pictures and SVG files with: nothing here asks for it. */
+const PICTURES = ['html2canvas', 'dompurify', 'canvg', 'fast-png'];
+const NO_PICTURES = '\0no-pictures';
+
+/** Leaves all that out, and takes the same writer for the page and for the command. */
+const plainPdf: Plugin = {
+  name: 'plain-pdf',
+  apply: 'build',
+  enforce: 'pre',
+  resolveId(id) {
+    if (id === 'jspdf') return this.resolve('jspdf/dist/jspdf.es.min.js');
+    return PICTURES.includes(id) ? NO_PICTURES : null;
+  },
+  load(id) {
+    if (id !== NO_PICTURES) return null;
+    const none = "() => { throw new Error('Pictures in PDF documents are not in this build.'); }";
+    return `export default ${none};\nexport const decode = ${none};`;
+  },
+};
+
+/** Puts the letters of PDF documents and their licence beside the command, which reads them from there. */
+const lettersBeside: Plugin = {
+  name: 'letters-beside',
+  apply: (_, { mode }) => mode === 'command',
+  generateBundle() {
+    for (const name of ['DejaVuSerif.ttf', 'DejaVuSerif-Bold.ttf', 'DejaVuSerif-Italic.ttf', 'LICENSE']) {
+      const path = `./node_modules/dejavu-fonts-ttf/${name === 'LICENSE' ? '' : 'ttf/'}${name}`;
+      this.emitFile({ type: 'asset', fileName: `letters/${name}`, source: readFileSync(at(path)) });
+    }
+  },
+};
+
 /** Goes over what the bundler has made small once more, which saves another 2 kB of the first load. */
 const smaller: Plugin = {
   name: 'smaller',
@@ -70,7 +102,14 @@ const smaller: Plugin = {
 
 const shared: ViteUserConfig = {
   base: './',
-  plugins: [svelte({ configFile: at('./svelte.config.js') }), firstSample, noTickFormats, smaller],
+  plugins: [
+    svelte({ configFile: at('./svelte.config.js') }),
+    firstSample,
+    noTickFormats,
+    plainPdf,
+    lettersBeside,
+    smaller,
+  ],
 };
 
 const page: ViteUserConfig = {
@@ -94,7 +133,7 @@ const page: ViteUserConfig = {
         // Modules of the lower folders only define things, so a barrel brings in no more than what is used of it.
         moduleSideEffects: [
           {
-            test: /\/src\/(units|geometry|piece|shaping|pickup|text|renderer|editor|storage|ui)\/[^?]*\.ts$/,
+            test: /\/src\/(units|geometry|piece|shaping|pickup|text|renderer|handout|editor|storage|ui)\/[^?]*\.ts$/,
             sideEffects: false,
           },
         ],

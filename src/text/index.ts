@@ -16,6 +16,7 @@ export * from './drawing';
 export * from './edgeName';
 export * from './firstRow';
 export * from './firstRowFields';
+export * from './handoutProblems';
 export * from './instructions';
 export * from './keeping';
 export * from './kept';

@@ -1,0 +1,15 @@
+import { expect, it } from 'vitest';
+import { foreignLettersText } from '../../src/text';
+
+it('says in one sentence which letters a PDF lacks, where, and what to do', () => {
+  expect(foreignLettersText({ letters: ['編', 'み'], texts: ['編み'] })).toBe(
+    'The PDF\'s letters lack "編" and "み", needed for "編み"; use print instead, or write it in Latin, Greek or Cyrillic letters.',
+  );
+});
+
+it('names no more than a few', () => {
+  const letters = Array.from('一二三四五六七八九十');
+  const sentence = foreignLettersText({ letters, texts: ['一二三四五', '六七八\n九十', '十'] });
+  expect(sentence).toMatch(/"七", "八" and 2 more, needed for "一二三四五" and 2 other texts; use print instead/);
+  expect(sentence).not.toContain('\n');
+});
