@@ -9,9 +9,12 @@ const PICTURE = 1.4;
 const FIRST_SQUARE = 0x2e80;
 const FIRST_PICTURE = 0x1f000;
 
-/** Marks over and under other letters, and signs that draw nothing: joiners, directions, soft hyphens. */
-const NO_WIDTH = /^[\p{Mn}\p{Me}\p{Cf}]$/u;
-const NOTHING = /\p{Cf}/u;
+/** Signs that draw nothing: joiners, directions, soft hyphens, controls, halves of letters. */
+const NOTHING = /^[\p{Cf}\p{Cc}\p{Cs}]$/u;
+/** Marks over and under other letters. */
+const MARK = /^[\p{Mn}\p{Me}]$/u;
+/** Spaces that are drawn as plain ones: what a page runs together, and those that the faces lack. */
+const SPACES = /[ \t\n\v\f\r\u0085\u1680\u2028\u2029\u3000]+/gu;
 
 /** Advance widths by code point, in font units. */
 type Widths = ReadonlyMap<number, number>;
@@ -55,7 +58,7 @@ export function textWidth(text: string, size: number, face: Face): number {
 function guess(letter: string, code: number, widths: Widths): number {
   // Tabs and line breaks are drawn as spaces.
   if (/^\s$/u.test(letter)) return widths.get(0x20)! / UNITS;
-  if (NO_WIDTH.test(letter)) return 0;
+  if (MARK.test(letter) || NOTHING.test(letter)) return 0;
   return code < FIRST_SQUARE ? OTHER : code < FIRST_PICTURE ? SQUARE : PICTURE;
 }
 
@@ -77,7 +80,8 @@ export function foreignLetters(text: string): string[] {
 export function drawnText(text: string): string {
   return text
     .normalize('NFC')
-    .replace(/[ \t\r\n\f\v]+/g, ' ')
-    .replace(/^ | $/g, '')
-    .replace(/\p{Cf}/gu, '');
+    .replace(SPACES, ' ')
+    .replace(/[\p{Cf}\p{Cc}\p{Cs}]/gu, '')
+    .replace(/ +/g, ' ')
+    .replace(/^ | $/g, '');
 }

@@ -11,7 +11,7 @@ export interface Pen {
 /** How many numbers follow each letter. */
 const COUNTS: Readonly<Record<string, number>> = { M: 2, L: 2, H: 1, V: 1, C: 6, S: 4, Q: 4, T: 2, A: 7, Z: 0 };
 
-const SPACE = /[\s,]*/y;
+const SPACES = ' ,\n\r\t\f';
 const NUMBER = /[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?/y;
 const FLAG = /[01]/y;
 
@@ -22,25 +22,25 @@ const FLAG = /[01]/y;
  */
 export function drawPath(data: string, pen: Pen): void {
   let at = 0;
-  const take = (pattern: RegExp): string => {
-    pattern.lastIndex = at;
-    const [found = ''] = pattern.exec(data) ?? [];
-    at += found.length;
-    return found;
+  const skip = (): void => {
+    while (at < data.length && SPACES.includes(data[at]!)) at++;
   };
+  const broken = () => new RangeError(`The path's data is broken at letter ${at}: "${data.slice(at, at + 20)}".`);
   const number = (pattern: RegExp): number => {
-    take(SPACE);
-    const found = take(pattern);
-    if (found === '') throw new RangeError(`The path's data is broken at letter ${at}: "${data.slice(at, at + 20)}".`);
-    return Number(found);
+    skip();
+    pattern.lastIndex = at;
+    if (!pattern.test(data)) throw broken();
+    const from = at;
+    at = pattern.lastIndex;
+    return Number(data.slice(from, at));
   };
 
   const walk = new Walk(pen);
-  take(SPACE);
+  skip();
   let letter = '';
   while (at < data.length) {
     const next = data[at]!;
-    if (/[a-z]/i.test(next)) {
+    if (next.toUpperCase() in COUNTS) {
       letter = next;
       at++;
     } else {
@@ -49,13 +49,13 @@ export function drawPath(data: string, pen: Pen): void {
     }
     const count = COUNTS[letter.toUpperCase()];
     if (count === undefined || (count === 0 && next !== letter) || (walk.isNew && letter.toUpperCase() !== 'M')) {
-      throw new RangeError(`The path's data is broken at letter ${at}: "${data.slice(at, at + 20)}".`);
+      throw broken();
     }
     const isArc = count === 7;
     const numbers: number[] = [];
     for (let i = 0; i < count; i++) numbers.push(number(isArc && (i === 3 || i === 4) ? FLAG : NUMBER));
     walk.step(letter, numbers);
-    take(SPACE);
+    skip();
   }
 }
 

@@ -82,5 +82,31 @@ describe('foreignLetters', () => {
 describe('drawnText', () => {
   it('is what a page shows of a text', () => {
     expect(drawnText('  two\t\tspaces \n and re\u0301pe\u00adter ')).toBe('two spaces and répeter');
+    expect(drawnText('a \u200b b\u0001\u3000c\ud800')).toBe('a b c');
+  });
+
+  it('holds nothing but letters of the faces and those that are named as foreign', () => {
+    const known = new Set(codes);
+    const odd = fc.constantFrom(
+      '\u0000',
+      '\u0085',
+      '\u1680',
+      '\u2028',
+      '\u3000',
+      '\ufeff',
+      '\ud83e',
+      '\u0301',
+      ' ',
+      'é',
+    );
+    fc.assert(
+      fc.property(fc.array(fc.oneof(fc.string({ unit: 'binary' }), odd)), (parts) => {
+        const text = parts.join('');
+        const foreign = new Set(foreignLetters(text));
+        for (const letter of drawnText(text)) {
+          expect(known.has(letter.codePointAt(0)!) || foreign.has(letter)).toBe(true);
+        }
+      }),
+    );
   });
 });

@@ -120,6 +120,15 @@ describe('text', () => {
     }
   });
 
+  it('is as wide as the table says to a hundredth of a mm, however long the line', async () => {
+    const line = 'Pick up and knit 108 stitches along the neck edge, from the left shoulder.';
+    const { pages } = await read(a4(...FACES.map((face, i) => text(line, 5, 20 + 10 * i, STYLES[face]))));
+    expect(pages[0]!.texts).toHaveLength(3);
+    for (const [i, face] of FACES.entries()) {
+      expect(Math.abs(pages[0]!.texts[i]!.width - textWidth(line, 4, face))).toBeLessThan(0.01);
+    }
+  });
+
   it('turns and moves with its groups', async () => {
     const inner = text('turned', 10, 20, { transform: 'rotate(-90 10 20)', 'text-anchor': 'middle' });
     const { pages } = await read(a4(group({ transform: 'translate(50 60)' }, group({ transform: 'scale(2)' }, inner))));
