@@ -5,3 +5,7 @@ export { wrapped } from './letters/wrapped';
 export { ForeignLettersError, type ForeignLetters } from './pdf/foreign';
 export type { Page } from './pdf/page';
 export type { PdfOptions } from './pdf/writePdf';
+export { FAMILY } from './elements';
+export { handoutPages } from './pages';
+export { paperSize } from './paper';
+export type { AtGauge, PracticeStrip, Work } from './work';

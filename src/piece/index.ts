@@ -2,6 +2,7 @@ export { BOUNDS } from './bounds';
 export { checkSense } from './check';
 export { checkDesign } from './checkDesign';
 export type * from './design';
+export { DEFAULT_HANDOUT, HANDOUT_BLOCKS, type Handout, type HandoutBlock, type HandoutVersion } from './handout';
 export { VERSION } from './migrate';
 export { nearest } from './nearest';
 export { resolveOutline, type ResolvedEdge, type Side } from './outline';

@@ -26,7 +26,7 @@ export function drawDiagram(plan: DesignPlan, options: DrawOptions): Drawing {
     const piece = pieces.find(({ measured }) => measured.piece.id === edge.stretch.piece);
     return piece ? trackOf(edge, plan.design.hand, piece.lengths[edge.measured.index]!) : null;
   });
-  const drawn = pickup && tracks ? drawEdges(pickup, tracks, pieces, options.detail) : [];
+  const drawn = pickup && tracks ? drawEdges(pickup, tracks, pieces, options) : [];
   const along: Along = pickup ? alongEdges(pickup, drawn) : () => [];
   const picked = chosen.map(({ piece }) => edgesPicked(pickup, piece.id));
   const lettering = options.lettering ?? letter({ pickup, layout, pieces, picked, drawn, along, options });

@@ -36,7 +36,7 @@ export function letter(ground: Unlettered): Lettering {
   const dimensions = pieces.map(({ place, measured }) =>
     options.dimensions ? drawDimensions(place, hasGauge(measured), options.rulers, options.words, board) : null,
   );
-  const labels = pickup && labelPickup(pickup, drawn, board);
+  const labels = pickup && labelPickup(pickup, drawn, board, options.blank);
   const names = pieces.map((_, i) => (options.names === false ? [] : drawNames(ground, i, board)));
   return {
     pieces: pieces.map((_, i): Leaf[] => {

@@ -16,6 +16,8 @@ export interface DrawOptions {
   readonly pieces?: readonly string[];
   readonly rulers: boolean;
   readonly dimensions: boolean;
+  /** Every opening as an empty ring, without numbers or markers: to be marked by hand. */
+  readonly blank?: boolean;
   /** Names and sizes of edges and pieces on the fabric; on if not given. */
   readonly names?: boolean;
   /** Texture: a pattern for screens, stitches near the picked edges for files, or nothing. */

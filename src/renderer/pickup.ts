@@ -10,6 +10,7 @@ import { drawPoints, type DrawnPoints } from './points';
 import type { StandingPoint } from './standing';
 import { armDistances, drawStart, startWord, type StartMark } from './start';
 import type { Mark, PathMark, PointTrace } from './marks';
+import type { DrawOptions } from './options';
 
 /** The points of one planned edge where it is drawn. */
 export interface DrawnEdge {
@@ -30,14 +31,14 @@ export function drawEdges(
   plan: PickupPlan,
   tracks: readonly (Track | null)[],
   pieces: readonly DrawnPiece[],
-  detail: 'shape' | 'stitches',
+  { detail, blank = false }: Pick<DrawOptions, 'detail' | 'blank'>,
 ): (DrawnEdge | null)[] {
   return plan.edges.map((edge, i) => {
     const piece = pieces.find(({ measured }) => measured.piece.id === edge.stretch.piece);
     const track = tracks[i];
     if (!piece || !track) return null;
     const corners = cornersOf(piece.measured.edges, edge.measured.index);
-    return { piece, track, points: drawPoints(piece.place, plan.pickup, edge, track, corners, detail) };
+    return { piece, track, points: drawPoints(piece.place, plan.pickup, edge, track, corners, detail, blank) };
   });
 }
 
@@ -80,6 +81,7 @@ export function labelPickup(
   plan: PickupPlan,
   drawn: readonly (DrawnEdge | null)[],
   board: LabelBoard,
+  blank = false,
 ): { readonly markers: readonly Mark[]; readonly numbers: readonly Mark[] } {
   const marked = drawn.map((one): MarkedEdge | null => {
     if (!one) return null;
@@ -88,8 +90,12 @@ export function labelPickup(
     return { place: piece.place, track, depth, stem, radius, inside: piece.inside };
   });
   for (const one of drawn) if (one) blockPoints(one.points, board);
+  if (blank) {
+    const first = startOf(plan, drawn, board);
+    const said = first ? startWord(first.first, first.out, plan.pickup.joined, board) : [];
+    return { markers: [], numbers: first ? [first.mark, ...said] : [] };
+  }
   const buttonholes = drawButtonholes(plan, marked, board);
-
   const used = numbered(plan, drawn);
   const numbers: Mark[] = [];
   const write = ({ n, at, stem }: Numbered, role: 'end-number' | 'number') => {

@@ -23,7 +23,7 @@ const kept = shelf<Selection, DrawnPoints>(2);
  * places round, second places diamonds, live stitches open loops.
  *
  * Below `RING_SPACING` rings would run together, so they drop out; dots and stems always stay, so that the count can
- * still be read off the drawing.
+ * still be read off the drawing. With `blank` all are rings, however close.
  */
 export function drawPoints(
   place: Place,
@@ -32,10 +32,13 @@ export function drawPoints(
   track: Track,
   corners: Corners,
   detail: 'shape' | 'stitches',
+  blank = false,
 ): DrawnPoints {
   const standing = standPoints(place, pickup, edge, track, corners, detail);
-  const { used } = edge.selection;
-  return kept(edge.selection, [standing], () => ({ ...standing, used, marks: marksOf(standing, used) }));
+  return kept(edge.selection, [standing, blank], () => {
+    const used = blank ? edge.selection.used.map(() => false) : edge.selection.used;
+    return { ...standing, used, marks: marksOf(standing, used, blank) };
+  });
 }
 
 /** What each opening looks like where it is used and where it is not: written when it first is, and kept with it. */
@@ -47,7 +50,7 @@ interface Written {
 
 const written = new WeakMap<Standing, Written>();
 
-function marksOf(standing: Standing, used: readonly boolean[]): PathMark[] {
+function marksOf(standing: Standing, used: readonly boolean[], blank: boolean): PathMark[] {
   const { points, spacing, radius } = standing;
   let known = written.get(standing);
   if (!known) written.set(standing, (known = { over: [], used: [], skipped: [] }));
@@ -71,7 +74,7 @@ function marksOf(standing: Standing, used: readonly boolean[]): PathMark[] {
       paths.stem.push((over[i] ??= stemPath(at, radius)));
       const role = live ? 'live' : second ? 'used-second' : 'used';
       paths[role].push((full[i] ??= live ? loopPath(at, radius) : dot[place](at.x, at.y)));
-    } else if (spacing >= RING_SPACING) {
+    } else if (blank || spacing >= RING_SPACING) {
       paths[second ? 'skipped-second' : 'skipped'].push((empty[i] ??= rings[place](at.x, at.y)));
     }
   });

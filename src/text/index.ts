@@ -18,6 +18,7 @@ export * from './firstRow';
 export * from './firstRowFields';
 export * from './handoutProblems';
 export * from './instructions';
+export * from './handout';
 export * from './keeping';
 export * from './kept';
 export * from './labels';

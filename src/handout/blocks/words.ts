@@ -1,0 +1,67 @@
+import {
+  abbreviationsIn,
+  buttonholesText,
+  EXERCISE,
+  handoutBand,
+  handoutHeading,
+  handoutSums,
+  instructions,
+} from '../../text';
+import { box, rule } from '../elements';
+import { heading, paragraph, type Strip } from '../strip';
+import { LINE } from '../type';
+import type { Sheet } from '../work';
+
+/** From one line to write on to the next, mm, and how many there are. */
+const RULED = { apart: 9, lines: 6 } as const;
+/** A box to reckon in, mm high. */
+const RECKONING = 9;
+
+/** The written instructions, a paragraph each; for a class, lines to write them on. */
+export function instructionsBlock({ chosen, handout, voice, width }: Sheet): Strip[] {
+  const title = heading(handoutHeading('instructions', voice), width);
+  if (handout.version === 'exercise') {
+    const lines = Array.from({ length: RULED.lines }, (): Strip => ({
+      gap: 0,
+      height: RULED.apart,
+      draw: (x, y) => [rule(x, y + RULED.apart, width, LINE.rule)],
+    }));
+    return [...title, ...paragraph(EXERCISE.instructions, width, { withNext: true }), ...lines];
+  }
+  // Abbreviations stand in a block of their own where one is asked for.
+  const own = handout.blocks.includes('abbreviations');
+  const said = instructions(chosen, voice);
+  const told = own && abbreviationsIn(said, voice.terms).length > 0 ? said.slice(0, -1) : said;
+  return [...title, ...told.flatMap((text) => paragraph(text, width))];
+}
+
+/** The abbreviations of the instructions, each on a line. */
+export function abbreviationsBlock({ chosen, handout, voice, width }: Sheet): Strip[] {
+  const found = handout.version === 'exercise' ? [] : abbreviationsIn(instructions(chosen, voice), voice.terms);
+  if (found.length === 0) return [];
+  return [
+    ...heading(handoutHeading('abbreviations', voice), width),
+    ...found.flatMap((text) => paragraph(text, width, { gap: 0.6, hanging: 4 })),
+  ];
+}
+
+/** The arithmetic of every edge and of the total; for a class, a box for each. */
+export function sumBlock({ chosen, handout, voice, width }: Sheet): Strip[] {
+  const title = heading(handoutHeading('sum', voice), width);
+  if (handout.version !== 'exercise') {
+    return [...title, ...handoutSums(chosen, voice).flatMap((text) => paragraph(text, width, { hanging: 4 }))];
+  }
+  const boxes = chosen.edges.map((): Strip => ({
+    gap: 1.5,
+    height: RECKONING,
+    draw: (x, y) => [box(x, y, width, RECKONING, LINE.box)],
+  }));
+  return [...title, ...paragraph(EXERCISE.sum, width, { withNext: true }), ...boxes];
+}
+
+/** What is worked on the stitches, and its buttonholes. */
+export function bandBlock({ chosen, handout, voice, width }: Sheet): Strip[] {
+  const holes = handout.version === 'exercise' ? '' : buttonholesText(chosen, voice);
+  const lines = [...handoutBand(chosen, handout.version, voice), ...(holes === '' ? [] : [holes])];
+  return [...heading(handoutHeading('band', voice), width), ...lines.flatMap((text) => paragraph(text, width))];
+}

@@ -1,0 +1,113 @@
+import { digits } from '../renderer';
+import { drawPath } from './pdf/path';
+
+/** A rectangle in mm; (x, y) is its upper left corner. */
+export interface Frame {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+type Spot = readonly [x: number, y: number];
+
+/** A stroke of the pen without lifting it: as it is written, and the straight lines that it comes to. */
+interface Stroke {
+  d: string;
+  readonly spots: Spot[];
+  closed: boolean;
+}
+
+/** Strokes of this size, mm, are marks that are kept whole: a dot, a stem, the tag of a marker. */
+const MARK = 9;
+/** A curve is cut as this many straight lines. */
+const PARTS = 24;
+
+/**
+ * What of a path lies in a frame. Strokes that lie inside stay as they are; small ones belong to the frame that holds
+ * their middle; all others are cut at its border, their curves as straight lines of a fraction of a mm. Path data of
+ * nothing is empty.
+ */
+export function clippedPath(d: string, frame: Frame): string {
+  return strokesOf(d)
+    .map((stroke) => clippedStroke(stroke, frame))
+    .join('');
+}
+
+/** Whether a place lies in a frame; its left and upper border belong to it. */
+export function holds({ x, y, width, height }: Frame, [px, py]: Spot): boolean {
+  return px >= x && px < x + width && py >= y && py < y + height;
+}
+
+function clippedStroke({ d, spots, closed }: Stroke, frame: Frame): string {
+  const [xs, ys] = [spots.map(([x]) => x), spots.map(([, y]) => y)];
+  const [left, right] = [Math.min(...xs), Math.max(...xs)];
+  const [upper, lower] = [Math.min(...ys), Math.max(...ys)];
+  if (right < frame.x || left > frame.x + frame.width || lower < frame.y || upper > frame.y + frame.height) return '';
+  if (right - left <= MARK && lower - upper <= MARK) {
+    return holds(frame, [(left + right) / 2, (upper + lower) / 2]) ? d : '';
+  }
+  const inside =
+    left >= frame.x && right <= frame.x + frame.width && upper >= frame.y && lower <= frame.y + frame.height;
+  if (inside) return d;
+  const ring = closed ? [...spots, spots[0]!] : spots;
+  let written = '';
+  let pen: Spot | null = null;
+  for (let i = 0; i + 1 < ring.length; i++) {
+    const part = clippedLine(ring[i]!, ring[i + 1]!, frame);
+    if (!part) continue;
+    const [from, to] = part;
+    if (pen?.[0] !== from[0] || pen[1] !== from[1]) written += `M${digits(from[0])},${digits(from[1])}`;
+    written += `L${digits(to[0])},${digits(to[1])}`;
+    pen = to;
+  }
+  return written;
+}
+
+/** The part of a straight line that lies in a frame (Liang and Barsky 1984); null where none does. */
+function clippedLine(a: Spot, b: Spot, { x, y, width, height }: Frame): readonly [Spot, Spot] | null {
+  const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
+  let [from, to] = [0, 1];
+  const borders = [
+    [-dx, a[0] - x],
+    [dx, x + width - a[0]],
+    [-dy, a[1] - y],
+    [dy, y + height - a[1]],
+  ] as const;
+  for (const [towards, room] of borders) {
+    if (towards === 0) {
+      if (room < 0) return null;
+    } else if (towards < 0) from = Math.max(from, room / towards);
+    else to = Math.min(to, room / towards);
+  }
+  if (from >= to) return null;
+  return [from === 0 ? a : [a[0] + dx * from, a[1] + dy * from], to === 1 ? b : [a[0] + dx * to, a[1] + dy * to]];
+}
+
+function strokesOf(data: string): Stroke[] {
+  const strokes: Stroke[] = [];
+  const at = (x: number, y: number) => `${digits(x)},${digits(y)}`;
+  const last = () => strokes.at(-1)!;
+  drawPath(data, {
+    moveTo: (x, y) => strokes.push({ d: `M${at(x, y)}`, spots: [[x, y]], closed: false }),
+    lineTo: (x, y) => {
+      last().d += `L${at(x, y)}`;
+      last().spots.push([x, y]);
+    },
+    curveTo: (x1, y1, x2, y2, x, y) => {
+      const [x0, y0] = last().spots.at(-1)!;
+      last().d += `C${at(x1, y1)} ${at(x2, y2)} ${at(x, y)}`;
+      for (let i = 1; i <= PARTS; i++) {
+        const t = i / PARTS;
+        const s = 1 - t;
+        const [a, b, c, e] = [s * s * s, 3 * s * s * t, 3 * s * t * t, t * t * t];
+        last().spots.push([a * x0 + b * x1 + c * x2 + e * x, a * y0 + b * y1 + c * y2 + e * y]);
+      }
+    },
+    close: () => {
+      last().d += 'Z';
+      last().closed = true;
+    },
+  });
+  return strokes;
+}
