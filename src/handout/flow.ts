@@ -45,7 +45,7 @@ export function flow(strips: readonly Strip[], size: Size): DrawnElement[][] {
     deepest = Math.max(deepest, y);
   };
 
-  for (let i = 0; i < strips.length; ) {
+  for (let i = 0; i < strips.length;) {
     const together = groupAt(strips, i);
     i += together.length;
     const [first] = together;

@@ -9,3 +9,4 @@ export { FAMILY } from './elements';
 export { handoutPages } from './pages';
 export { paperSize } from './paper';
 export type { AtGauge, PracticeStrip, Work } from './work';
+export * from './closeups';

@@ -47,7 +47,10 @@ export function handoutPages(work: Work): Page[] {
   const { blocks, diagram } = work.handout;
   const strips = blocks.flatMap((block) => BLOCKS[block](sheet));
   const tiles = diagram === 'true-size' && blocks.includes('diagram') ? diagramTiles(sheet) : [];
-  const pages = [...(strips.length > 0 || tiles.length === 0 ? flow(strips, size) : []), ...tiles.map((tile) => tilePage(tile, tiles))];
+  const pages = [
+    ...(strips.length > 0 || tiles.length === 0 ? flow(strips, size) : []),
+    ...tiles.map((tile) => tilePage(tile, tiles)),
+  ];
   const base = size.height - MARGIN.foot + 7;
   const room = roomOn(size).width;
   return pages.map((elements, i) => {
@@ -59,7 +62,11 @@ export function handoutPages(work: Work): Page[] {
     return {
       ...size,
       elements: [
-        { name: 'g', attributes: { class: 'page', 'font-family': FAMILY }, children: [...elements, named('foot', foot)] },
+        {
+          name: 'g',
+          attributes: { class: 'page', 'font-family': FAMILY },
+          children: [...elements, named('foot', foot)],
+        },
       ],
     };
   });

@@ -34,7 +34,15 @@ const PADDING = 0.7;
  */
 export function table(columns: readonly TableColumn[], rows: readonly (readonly Cell[])[], width: number): Strip[] {
   const widths = widthsFor(columns, rows, width);
-  const head: Strip = { ...row(columns, columns.map(({ head: text }) => text), widths, true), gap: ROOM.heading };
+  const head: Strip = {
+    ...row(
+      columns,
+      columns.map(({ head: text }) => text),
+      widths,
+      true,
+    ),
+    gap: ROOM.heading,
+  };
   const body = rows.map((cells): Strip => ({ ...row(columns, cells, widths, false), again: head }));
   return [{ ...head, withNext: true }, ...body];
 }

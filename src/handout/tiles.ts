@@ -36,8 +36,7 @@ interface Grid {
 export function gridOf(drawing: Pick<Drawing, 'width' | 'height'>, size: Size): Grid {
   const room = roomOn(size);
   const [across, down] = [room.width, room.height - NAME];
-  const count = (whole: number, part: number) =>
-    whole <= part ? 1 : Math.ceil((whole - OVERLAP) / (part - OVERLAP));
+  const count = (whole: number, part: number) => (whole <= part ? 1 : Math.ceil((whole - OVERLAP) / (part - OVERLAP)));
   const [columns, rows] = [count(drawing.width, across), count(drawing.height, down)];
   const step = (whole: number, parts: number) => (whole - OVERLAP) / parts;
   const [dx, dy] = [step(drawing.width, columns), step(drawing.height, rows)];

@@ -12,5 +12,6 @@ export { stairOf, traceOf } from './outline';
 export { LIGHT, type Palette } from './palette';
 export { gridToSheet, sheetToGrid, toFabric, toSheet, windowIn } from './place';
 export type { DrawOptions } from './options';
-export { renderSvg, renderSvgBody } from './svg';
+export { renderSvg, renderSvgBody, writeElement } from './svg';
+export { digits } from './toPath';
 export { describeDrawing, fileDrawing, fileScale, fileSvg } from './file';

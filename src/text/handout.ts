@@ -79,14 +79,17 @@ export function handoutTitle(design: string, plan: PickupPlan, version: HandoutV
   const [first] = plan.edges;
   const gauge = first?.piece.gauge;
   const band = plan.bandGauge;
-  const same = gauge && band && gauge.stitches === band.stitches && gauge.rows === band.rows && gauge.over === band.over;
+  const same =
+    gauge && band && gauge.stitches === band.stitches && gauge.rows === band.rows && gauge.over === band.over;
   const counts = version === 'exercise' ? '' : `: ${stitchesText(plan.target)}`;
   const way = plan.pickup.joined ? 'in the round' : 'flat';
   return {
     title: [VERSION_LINES[version], shownName(design)].filter((part) => part !== '').join(': '),
     lines: [
       `${shownName(plan.pickup.name)}${counts}, worked ${way}`,
-      ...(gauge ? [`${capitalised(terms.gauge)} of the ${same ? 'piece and the band' : 'piece'}: ${gaugeLabel(gauge, units)}`] : []),
+      ...(gauge
+        ? [`${capitalised(terms.gauge)} of the ${same ? 'piece and the band' : 'piece'}: ${gaugeLabel(gauge, units)}`]
+        : []),
       ...(band && !same ? [`${capitalised(terms.gauge)} of the band: ${gaugeLabel(band, units)}`] : []),
     ],
   };
@@ -131,7 +134,9 @@ export function tooManyTiles(parts: number, most: number): string {
 
 /** How much smaller than the fabric the diagram is drawn: `The diagram is drawn at 1 to 3.2.` */
 export function scaleText(scale: number): string {
-  return scale > 0.999 ? 'The diagram is drawn in true size.' : `The diagram is drawn at 1 to ${Math.round(10 / scale) / 10}.`;
+  return scale > 0.999
+    ? 'The diagram is drawn in true size.'
+    : `The diagram is drawn at 1 to ${Math.round(10 / scale) / 10}.`;
 }
 
 /** Over a column of the table of gauges: `22 × 30`, as gauges are said for short, to 10 cm or 4 in. */
@@ -150,4 +155,3 @@ export function stripText(rows: number, mm: Mm | null, gauge: Gauge, voice: Pick
 export function stripAnswer(count: number): string {
   return `Pick up ${stitchesText(count)}.`;
 }
-

@@ -7,6 +7,7 @@ export * from './changing';
 export * from './checking';
 export * from './checkReport';
 export * from './choosing';
+export * from './closeUps';
 export * from './command';
 export * from './commands';
 export * from './csv';

@@ -1,4 +1,4 @@
-import { closeUpText, handoutHeading } from '../../text';
+import { closeUpCaption, handoutHeading, rowOrRound } from '../../text';
 import { closeUpsOf, drawCloseUp, type CloseUpKind } from '../closeups';
 import { inFamily, placedAt, textAt } from '../elements';
 import { wrapped } from '../letters/wrapped';
@@ -10,7 +10,8 @@ import type { Sheet } from '../work';
 const BETWEEN = 6;
 
 /** A close-up for every kind of opening in this piece, side by side, each with what it shows. */
-export function needleBlock({ chosen, voice, width }: Sheet): Strip[] {
+export function needleBlock(sheet: Sheet): Strip[] {
+  const { chosen, voice, width } = sheet;
   const kinds = closeUpsOf(chosen);
   const [first] = kinds;
   if (first === undefined) return [];
@@ -19,21 +20,23 @@ export function needleBlock({ chosen, voice, width }: Sheet): Strip[] {
     kinds.slice(i * across, (i + 1) * across),
   );
   const share = (width - BETWEEN * (across - 1)) / across;
-  return [...heading(handoutHeading('needle', voice), width), ...rows.map((row) => rowOf(row, share, voice))];
+  return [...heading(handoutHeading('needle', voice), width), ...rows.map((row) => rowOf(row, share, sheet))];
 }
 
-function rowOf(kinds: readonly CloseUpKind[], share: number, voice: Sheet['voice']): Strip {
+function rowOf(kinds: readonly CloseUpKind[], share: number, { chosen, voice }: Sheet): Strip {
   const pictures = kinds.map((kind) => {
     const picture = drawCloseUp(kind, voice.hand);
-    const { title, text } = closeUpText(kind, voice.terms);
+    const { title, sentence } = closeUpCaption(kind, voice.terms, rowOrRound(chosen));
     return {
       picture,
       title: wrapped(title, share, TYPE.text, 'bold'),
-      lines: wrapped(text, share, TYPE.small, 'regular'),
+      lines: wrapped(sentence, share, TYPE.small, 'regular'),
     };
   });
   const [step, small] = [TYPE.text * LEADING, TYPE.small * LEADING];
-  const heights = pictures.map(({ picture, title, lines }) => picture.height + title.length * step + lines.length * small);
+  const heights = pictures.map(
+    ({ picture, title, lines }) => picture.height + title.length * step + lines.length * small,
+  );
   return {
     gap: ROOM.paragraph * 2,
     height: Math.max(...heights) + 1,
@@ -47,7 +50,9 @@ function rowOf(kinds: readonly CloseUpKind[], share: number, voice: Sheet['voice
             textAt(line, left, under + n * step + baseOf(TYPE.text, step), { size: TYPE.text, face: 'bold' }),
           ),
           ...lines.map((line, n) =>
-            textAt(line, left, under + title.length * step + n * small + baseOf(TYPE.small, small), { size: TYPE.small }),
+            textAt(line, left, under + title.length * step + n * small + baseOf(TYPE.small, small), {
+              size: TYPE.small,
+            }),
           ),
         ];
       }),

@@ -35,4 +35,3 @@ function drawBar({ word, length, step, large }: (typeof BARS)[number], x: number
     textAt(word, x + length + 2.5, base, { size: TYPE.small }),
   ];
 }
-

@@ -1,4 +1,13 @@
-import { edgeTitle, edgesTableHead, gaugeHead, HANDOUT_COLUMNS, handoutHeading, lengthText, placesText, wantedText } from '../../text';
+import {
+  edgeTitle,
+  edgesTableHead,
+  gaugeHead,
+  HANDOUT_COLUMNS,
+  handoutHeading,
+  lengthText,
+  placesText,
+  wantedText,
+} from '../../text';
 import { heading, type Strip } from '../strip';
 import { BLANK, table, TICK, type Cell, type TableColumn } from '../table';
 import type { Sheet } from '../work';
@@ -48,7 +57,7 @@ export function sectionsBlock(sheet: Sheet): Strip[] {
     ...(changes ? [figures(HANDOUT_COLUMNS.after)] : []),
   ];
   const rows = chosen.sections.map(({ n, lengthMm, count, running, after }): Cell[] => [
-    ...(ticks ? [TICK] : []),
+    ...(ticks ? [TICK as Cell] : []),
     String(n),
     ...(asks ? [] : [lengthMm === null ? '' : lengthText(lengthMm, voice.units)]),
     asks ? BLANK : String(count),

@@ -1,0 +1,3 @@
+export { drawCloseUp, type CloseUp } from './draw';
+export { closeUpsOf } from './ofPlan';
+export type { CloseUpKind } from '../../text';
