@@ -30,7 +30,14 @@ const PARTS = 24;
  */
 export function clippedPath(d: string, frame: Frame): string {
   return strokesOf(d)
-    .map((stroke) => clippedStroke(stroke, frame))
+    .map((stroke) => clippedStroke(stroke, frame, clippedLines))
+    .join('');
+}
+
+/** The same of a path that is filled and has no line round it: what is left is closed along the border. */
+export function clippedArea(d: string, frame: Frame): string {
+  return strokesOf(d)
+    .map((stroke) => clippedStroke(stroke, frame, clippedRing))
     .join('');
 }
 
@@ -39,7 +46,8 @@ export function holds({ x, y, width, height }: Frame, [px, py]: Spot): boolean {
   return px >= x && px < x + width && py >= y && py < y + height;
 }
 
-function clippedStroke({ d, spots, closed }: Stroke, frame: Frame): string {
+function clippedStroke(stroke: Stroke, frame: Frame, cut: (stroke: Stroke, frame: Frame) => string): string {
+  const { d, spots } = stroke;
   const [xs, ys] = [spots.map(([x]) => x), spots.map(([, y]) => y)];
   const [left, right] = [Math.min(...xs), Math.max(...xs)];
   const [upper, lower] = [Math.min(...ys), Math.max(...ys)];
@@ -49,7 +57,10 @@ function clippedStroke({ d, spots, closed }: Stroke, frame: Frame): string {
   }
   const inside =
     left >= frame.x && right <= frame.x + frame.width && upper >= frame.y && lower <= frame.y + frame.height;
-  if (inside) return d;
+  return inside ? d : cut(stroke, frame);
+}
+
+function clippedLines({ spots, closed }: Stroke, frame: Frame): string {
   const ring = closed ? [...spots, spots[0]!] : spots;
   let written = '';
   let pen: Spot | null = null;
@@ -62,6 +73,29 @@ function clippedStroke({ d, spots, closed }: Stroke, frame: Frame): string {
     pen = to;
   }
   return written;
+}
+
+/** A closed line cut by one border after the other (Sutherland and Hodgman 1974). */
+function clippedRing({ spots }: Stroke, { x, y, width, height }: Frame): string {
+  const borders: readonly ((spot: Spot) => number)[] = [
+    ([sx]) => sx - x,
+    ([sx]) => x + width - sx,
+    ([, sy]) => sy - y,
+    ([, sy]) => y + height - sy,
+  ];
+  let ring: readonly Spot[] = spots;
+  for (const inside of borders) {
+    ring = ring.flatMap((to, i): Spot[] => {
+      const from = ring.at(i - 1)!;
+      const [before, after] = [inside(from), inside(to)];
+      const share = before / (before - after);
+      const crossing: Spot = [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share];
+      return [...(before < 0 !== after < 0 ? [crossing] : []), ...(after < 0 ? [] : [to])];
+    });
+  }
+  return ring.length < 3
+    ? ''
+    : `${ring.map(([sx, sy], i) => `${i === 0 ? 'M' : 'L'}${digits(sx)},${digits(sy)}`).join('')}Z`;
 }
 
 /** The part of a straight line that lies in a frame (Liang and Barsky 1984); null where none does. */

@@ -2,6 +2,8 @@ import type { DrawnElement } from '../renderer';
 import { columnsOf, GUTTER, MARGIN, roomOn, type Size } from './paper';
 import type { Strip } from './strip';
 
+/** Room under what goes over all columns, mm. */
+const UNDER = 5;
 /** Sums of the same heights made in another order are the same. */
 const SLACK = 1e-6;
 
@@ -56,8 +58,8 @@ export function flow(strips: readonly Strip[], size: Size): DrawnElement[][] {
       if (!fits && !(startsHere && top === MARGIN.top)) newPage();
       else if (!startsHere) [top, column, y] = [from, 0, from];
       for (const strip of together) put(strip);
-      [top, column] = [deepest, 0];
-      y = top;
+      [top, column] = [deepest + UNDER, 0];
+      [y, deepest] = [top, top];
       head = null;
       continue;
     }

@@ -13,7 +13,6 @@ import { fitted } from './letters/fitted';
 import { columnsOf, MARGIN, paperSize, roomOn } from './paper';
 import type { Page } from './pdf/page';
 import type { Strip } from './strip';
-import { tilePage } from './tiles';
 import { TYPE } from './type';
 import type { Sheet, Work } from './work';
 
@@ -47,10 +46,7 @@ export function handoutPages(work: Work): Page[] {
   const { blocks, diagram } = work.handout;
   const strips = blocks.flatMap((block) => BLOCKS[block](sheet));
   const tiles = diagram === 'true-size' && blocks.includes('diagram') ? diagramTiles(sheet) : [];
-  const pages = [
-    ...(strips.length > 0 || tiles.length === 0 ? flow(strips, size) : []),
-    ...tiles.map((tile) => tilePage(tile, tiles)),
-  ];
+  const pages = [...(strips.length > 0 || tiles.length === 0 ? flow(strips, size) : []), ...tiles];
   const base = size.height - MARGIN.foot + 7;
   const room = roomOn(size).width;
   return pages.map((elements, i) => {

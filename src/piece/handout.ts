@@ -43,6 +43,6 @@ export const DEFAULT_HANDOUT: Handout = {
   diagram: 'fitted',
   version: 'sheet',
   note: '',
-  blocks: ['title', 'diagram', 'sections', 'edges', 'needle', 'instructions', 'band', 'ruler'],
+  blocks: ['title', 'diagram', 'sections', 'edges', 'needle', 'instructions', 'ruler'],
   gauges: [],
 };

@@ -28,7 +28,7 @@ interface Unlettered {
  */
 export function letter(ground: Unlettered): Lettering {
   const { pickup, layout, pieces, drawn, options } = ground;
-  const board = new LabelBoard({ x: 0, y: 0, width: layout.width, height: layout.height });
+  const board = new LabelBoard(options.within ?? { x: 0, y: 0, width: layout.width, height: layout.height });
   for (const { traces } of pieces) for (const trace of traces) board.blockTrace(trace.line);
   const rulers = pieces.map(({ place, measured }) =>
     options.rulers ? drawRulers(place, hasGauge(measured), options.words, board) : null,

@@ -2,7 +2,7 @@ import type { DrawingWords } from '../text';
 import type { Window } from './cells';
 import type { FabricStyle } from './fabric';
 import type { Layout } from './layout';
-import type { Lettering } from './marks';
+import type { Box, Lettering } from './marks';
 
 export interface DrawOptions {
   /** Index of the pick-up to draw; null for the pieces alone. */
@@ -16,6 +16,8 @@ export interface DrawOptions {
   readonly pieces?: readonly string[];
   readonly rulers: boolean;
   readonly dimensions: boolean;
+  /** The part of the sheet that is shown, sheet mm: no label stands outside it. The whole sheet if not given. */
+  readonly within?: Box;
   /** Every opening as an empty ring, without numbers or markers: to be marked by hand. */
   readonly blank?: boolean;
   /** Names and sizes of edges and pieces on the fabric; on if not given. */

@@ -8,7 +8,7 @@ import { lengthText, multipleText, plainNumber } from './numbers';
 import { rowOrRound } from './rowOrRound';
 import { totalSum } from './totalSum';
 import type { Voice } from './voice';
-import { capitalised, counted, stitchesText } from './words';
+import { capitalised, counted, listed, stitchesText } from './words';
 
 /** Headings of a handout's blocks; none over the title, the diagram and the ruler. */
 export const HANDOUT_HEADINGS: Readonly<Record<HandoutBlock, string>> = {
@@ -122,21 +122,33 @@ export function footText(design: string, page: number, pages: number): { left: s
   return { left: shownName(design), right: pages === 1 ? '' : `${page} of ${pages}` };
 }
 
-/** Over the diagram in the size of the fabric: `Page B2: true size. It goes on at the right and below.` */
-export function tileText(name: string, beyond: readonly string[]): string {
-  const goesOn = beyond.length === 0 ? '' : ` It goes on with ${beyond.join(', ')}: lay cross on cross.`;
-  return `Part ${name} of the diagram in true size.${goesOn}`;
+/** Over a part of the diagram in the size of the fabric: `Front in true size, part B2: goes on in B1 and C2, cross on cross.` */
+export function tileText(of: string, part: string, beyond: readonly string[]): string {
+  const which = part === '' ? '' : `, part ${part}`;
+  return `${of} in true size${which}${beyond.length === 0 ? '.' : `: goes on in ${listed(beyond)}, cross on cross.`}`;
+}
+
+/** After the scale of the diagram, where its edges are shown once more. */
+export function closerText(scale: number): string {
+  return scale > 0.999 && scale < 1.001
+    ? 'Under it are the edges in true size.'
+    : `Under it are the edges at ${ratioText(scale)}.`;
+}
+
+function ratioText(scale: number): string {
+  // Near true size a tenth would say that it is.
+  const shown = (value: number) => plainNumber(value, value < 2 ? 2 : 1);
+  return scale < 1 ? `1 to ${shown(1 / scale)}` : `${shown(scale)} to 1`;
 }
 
 export function tooManyTiles(parts: number, most: number): string {
   return `In true size the diagram would take ${parts} pages, more than the ${most} that are printed: it is fitted to the page instead.`;
 }
 
-/** How much smaller than the fabric the diagram is drawn: `The diagram is drawn at 1 to 3.2.` */
+/** How large the diagram is drawn: `The diagram is drawn at 1 to 3.2.` */
 export function scaleText(scale: number): string {
-  return scale > 0.999
-    ? 'The diagram is drawn in true size.'
-    : `The diagram is drawn at 1 to ${Math.round(10 / scale) / 10}.`;
+  const isTrue = scale > 0.999 && scale < 1.001;
+  return isTrue ? 'The diagram is drawn in true size.' : `The diagram is drawn at ${ratioText(scale)}.`;
 }
 
 /** Over a column of the table of gauges: `22 × 30`, as gauges are said for short, to 10 cm or 4 in. */

@@ -43,7 +43,7 @@ function workText(plan: PickupPlan, voice: Voice): string[] {
   }
   return [
     beginning(plan, voice),
-    `Where the needle goes. ${needleText(plan, voice.terms).join('. ')}.`,
+    needleParagraph(plan, voice.terms),
     ...edges,
     totalLine(plan),
     ...(sections === '' ? [] : [sections]),
@@ -51,6 +51,11 @@ function workText(plan: PickupPlan, voice: Voice): string[] {
     ...(holes === '' ? [] : [holes]),
     ...bandLine(plan, voice),
   ];
+}
+
+/** Where the needle goes, as one paragraph of the instructions. */
+export function needleParagraph(plan: PickupPlan, terms: Voice['terms']): string {
+  return `Where the needle goes. ${needleText(plan, terms).join('. ')}.`;
 }
 
 function beginning(plan: PickupPlan, voice: Voice): string {

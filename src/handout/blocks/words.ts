@@ -6,6 +6,7 @@ import {
   handoutHeading,
   handoutSums,
   instructions,
+  needleParagraph,
 } from '../../text';
 import { box, rule } from '../elements';
 import { heading, paragraph, type Strip } from '../strip';
@@ -31,8 +32,11 @@ export function instructionsBlock({ chosen, handout, voice, width }: Sheet): Str
   // Abbreviations stand in a block of their own where one is asked for.
   const own = handout.blocks.includes('abbreviations');
   const said = instructions(chosen, voice);
-  const told = own && abbreviationsIn(said, voice.terms).length > 0 ? said.slice(0, -1) : said;
-  return [...title, ...told.flatMap((text) => paragraph(text, width))];
+  const explained = abbreviationsIn(said, voice.terms).length > 0;
+  const told = own && explained ? said.slice(0, -1) : said;
+  // What has a block of its own is not said twice.
+  const elsewhere = handout.blocks.includes('needle') ? needleParagraph(chosen, voice.terms) : null;
+  return [...title, ...told.filter((text) => text !== elsewhere).flatMap((text) => paragraph(text, width))];
 }
 
 /** The abbreviations of the instructions, each on a line. */
