@@ -7,6 +7,7 @@ export type { Page } from './pdf/page';
 export type { PdfOptions } from './pdf/writePdf';
 export { FAMILY } from './elements';
 export { handoutPages } from './pages';
+export { pageSvg } from './pageSvg';
 export { paperSize } from './paper';
 export type { AtGauge, PracticeStrip, Work } from './work';
 export * from './closeups';
