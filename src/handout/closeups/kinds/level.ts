@@ -1,7 +1,7 @@
 import { CLOSE_UP_LABELS as WORDS } from '../../../text';
 import { bindOff, castOn, lastLink, within } from '../chain';
 import { compose, labelLeft, labelRight, type MarkedOpening } from '../compose';
-import { rowFromBelow, rowOf, rowToAbove, turn } from '../fabric';
+import { rowFromBelow, rowOf, rowToAbove, tucked, turn } from '../fabric';
 import { HELD_NEEDLE, heldRow, SAG_NEEDLE, undoneRow } from '../held';
 import type { Knot } from '../loop';
 import { needle } from '../needle';
@@ -112,5 +112,5 @@ function onNeedle(knots: Knot[][], view: View, v: number, columns: readonly numb
   });
   const first = Math.min(...marks.map(({ x }) => x));
   const label = labelLeft(word, 5, { x: first - 1, y: y - 3 });
-  return { strands: [...knots.map((one) => yarn(one, view)), along], marks, labels: [label] };
+  return { strands: [...knots.map((one) => yarn(tucked(one), view)), along], marks, labels: [label] };
 }
