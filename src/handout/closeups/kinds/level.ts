@@ -76,7 +76,9 @@ export function step(hole: boolean): Scene {
     })),
     { u: FOOT_AT[0], v: FOOT_AT[1], edge: { x: 0, y: top }, second: hole, used: hole },
   ];
-  const foot = view(FOOT_AT[0], FOOT_AT[1]);
+  const { x, y: low } = view(...FOOT_AT);
+  // Just short of the sign.
+  const foot = { x: x + 0.5, y: low - 1.4 };
   const label = hole ? labelRight(WORDS.foot, 15, foot, 39) : labelRight(WORDS.passOver, 6, foot, 42);
   return compose({
     knots,
