@@ -65,7 +65,7 @@ export function within(knots: readonly Knot[], left: number, right: number): Kno
     if (knot.u >= left && knot.u <= right) parts.at(-1)!.push(knot);
     else if (parts.at(-1)!.length > 0) parts.push([]);
   }
-  return parts.filter((part) => part.length > 1);
+  return parts.filter((part) => part.length > 2);
 }
 
 /** Slipped edge stitches span two rows. */

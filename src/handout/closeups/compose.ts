@@ -1,3 +1,4 @@
+import { tucked } from './fabric';
 import type { Knot } from './loop';
 import { WIDTH, type Scene, type SceneLabel, type SceneMark, type Spot } from './scene';
 import type { Strand } from './strand';
@@ -39,7 +40,7 @@ export function compose({ knots, view: plain, entry, marks, labels, tip }: Compo
   const hole = plain(...entry);
   const view = opened(plain, hole, PUSH.by, PUSH.reach);
   const right = needleThrough(hole, tip);
-  const strands: Strand[] = [...knots.map((one) => yarn(one, view)), right, newYarnFor(right)];
+  const strands: Strand[] = [...knots.map((one) => yarn(tucked(one), view)), right, newYarnFor(right)];
   return { strands, marks: marks.map((mark) => sceneMark(mark, view)), labels };
 }
 

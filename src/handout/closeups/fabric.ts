@@ -65,3 +65,9 @@ export function pairOf(row: number, left: number, right: number, lower = STOCKIN
 function columnsOf(from: number, to: number): number[] {
   return Array.from({ length: to - from + 1 }, (_, i) => from + i);
 }
+
+/** Yarn whose ends are drawn in by half a knot: cut sinkers then end behind the leg beside them. */
+export function tucked(knots: readonly Knot[]): Knot[] {
+  const between = (a: Knot, b: Knot): Knot => ({ u: (a.u + b.u) / 2, v: (a.v + b.v) / 2, z: (a.z + b.z) / 2 });
+  return [between(knots[0]!, knots[1]!), ...knots.slice(1, -1), between(knots.at(-2)!, knots.at(-1)!)];
+}

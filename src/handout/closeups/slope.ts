@@ -8,13 +8,16 @@ export interface Decrease {
 }
 
 /** Over so many rows the stitches beside a decrease close up, from so many below it. */
-const CLOSING = { rows: 4, below: 3.4 } as const;
+const CLOSING = { rows: 2.4, below: 1.8 } as const;
 
 /** The stitch that is taken over its neighbour comes to lie this part of a stitch short of it, so that both show. */
 const SHORT = 0.25;
 
-/** The upper stitch of the two lies so much nearer to the viewer. */
-const OVER = 0.45;
+/** The column that is taken over its neighbour lies wholly nearer to the viewer in the two rows before. */
+const NEARER = 2;
+
+/** The legs of the stitch that takes both together come before both heads. */
+const TAKING = 1.8;
 
 /** How far left a column has moved at a height, in stitches. */
 export function shiftAt(column: number, v: number, decreases: readonly Decrease[]): number {
@@ -34,12 +37,29 @@ export function columnsAt(row: number, left: number, right: number, decreases: r
 /** Loops of a row of a sloping edge, from left to right; the whole of each, or only the part between two parameters. */
 function loops(row: number, columns: readonly number[], decreases: readonly Decrease[], from = 0, to = 2 * Math.PI) {
   return columns.map((column) => {
-    const taken = decreases.some((one) => one.column === column && one.row === row + 1);
+    const before = decreases.find((one) => one.column === column)?.row ?? Infinity;
+    const taking = decreases.some((one) => one.column === column + 1 && one.row === row) ? TAKING : 0;
     return moved(loop(KNIT, KNIT, STITCH, from, to), column, row).map((knot): Knot => {
       const up = (knot.v - row) / STITCH.height;
-      return { u: knot.u + shiftAt(column, knot.v, decreases), v: knot.v, z: knot.z + (taken ? OVER * up : 0) };
+      return {
+        u: knot.u + shiftAt(column, knot.v, decreases),
+        v: knot.v,
+        z: knot.z + nearness(before - row, up) + taking * legs(up),
+      };
     });
   });
+}
+
+/** How much nearer a loop lies so many rows before its column is taken: two rows before, from its legs on. */
+function nearness(rows: number, up: number): number {
+  if (rows > 2) return 0;
+  return rows === 2 ? NEARER * Math.min(1, Math.max(0, (up - 0.3) / 0.3)) : NEARER;
+}
+
+/** 1 along the legs of a loop, 0 at its feet and its head, by the part of its height. */
+function legs(up: number): number {
+  const within = (t: number) => Math.min(1, Math.max(0, t));
+  return Math.min(within((up - 0.06) / 0.12), within((0.85 - up) / 0.25));
 }
 
 /** A row of a sloping edge in one run of yarn, from left to right. */

@@ -7,6 +7,7 @@ import type { DrawnElement } from '../../../src/renderer';
 import { textWidth } from '../../../src/renderer/width';
 import { CLOSE_UP_KINDS, type CloseUpKind } from '../../../src/text';
 import { expectGolden } from '../../golden';
+import type { Raw } from '../../pickup/builders';
 import { around, planOf, square } from '../../renderer/designs';
 
 function all(elements: readonly DrawnElement[]): DrawnElement[] {
@@ -101,7 +102,7 @@ describe.each(CLOSE_UP_KINDS)('the close-up %s', (kind) => {
 });
 
 /** How far inside the side edge at x = 12 a plan's openings lie, in stitches. */
-function insets(right: object, options: Parameters<typeof around>[0], second: boolean): number[] {
+function insets(right: Raw, options: Parameters<typeof around>[0], second: boolean): number[] {
   const plan = planOf(square(12, 16, { right }), around(options, ['right']));
   const points = plan.pickups[0]!.points.filter((point) => point.second === second);
   return [...new Set(points.map(({ x }) => 12 - x))];
@@ -111,7 +112,7 @@ function insets(right: object, options: Parameters<typeof around>[0], second: bo
 const BY_LENGTH = [{ piece: 'square', edge: 'right', rate: { kind: 'length' } }];
 
 describe('the sign lies as far inside the edge as the openings of a plan', () => {
-  const cases: readonly (readonly [CloseUpKind, object, Parameters<typeof around>[0], boolean])[] = [
+  const cases: readonly (readonly [CloseUpKind, Raw, Parameters<typeof around>[0], boolean])[] = [
     ['selvage', {}, { inset: 1 }, false],
     ['selvage-half', {}, { inset: 0.5 }, false],
     ['selvage-strand', {}, { inset: 0 }, false],

@@ -1,7 +1,7 @@
 import { CLOSE_UP_LABELS as WORDS } from '../../../text';
 import { bindOff, castOn, lastLink, within } from '../chain';
 import { compose, labelLeft, labelRight, type MarkedOpening } from '../compose';
-import { rowFromBelow, rowOf, rowToAbove, turn } from '../fabric';
+import { rowFromBelow, rowOf, rowToAbove, tucked, turn } from '../fabric';
 import { HELD_NEEDLE, heldRow, SAG_NEEDLE, undoneRow } from '../held';
 import type { Knot } from '../loop';
 import { needle } from '../needle';
@@ -76,7 +76,9 @@ export function step(hole: boolean): Scene {
     })),
     { u: FOOT_AT[0], v: FOOT_AT[1], edge: { x: 0, y: top }, second: hole, used: hole },
   ];
-  const foot = view(FOOT_AT[0], FOOT_AT[1]);
+  const { x, y: low } = view(...FOOT_AT);
+  // Just short of the sign.
+  const foot = { x: x + 0.5, y: low - 1.4 };
   const label = hole ? labelRight(WORDS.foot, 15, foot, 39) : labelRight(WORDS.passOver, 6, foot, 42);
   return compose({
     knots,
@@ -112,5 +114,5 @@ function onNeedle(knots: Knot[][], view: View, v: number, columns: readonly numb
   });
   const first = Math.min(...marks.map(({ x }) => x));
   const label = labelLeft(word, 5, { x: first - 1, y: y - 3 });
-  return { strands: [...knots.map((one) => yarn(one, view)), along], marks, labels: [label] };
+  return { strands: [...knots.map((one) => yarn(tucked(one), view)), along], marks, labels: [label] };
 }

@@ -24,10 +24,12 @@ function signs(
   heights: readonly number[],
   skipped: readonly number[] = [],
 ): MarkedOpening[] {
+  // Right at the edge, stems begin on the strand that bulges over it.
+  const over = inset === 0 ? 0.25 : 0;
   return heights.map((v) => ({
     u: OUTER - inset,
     v,
-    edge: view(OUTER, v),
+    edge: view(OUTER + over, v),
     inset,
     used: !skipped.includes(v),
   }));
@@ -83,7 +85,9 @@ export function slope(): Scene {
   const knots: Knot[][] = slopedFromBelow(0, columns(0), decreases);
   for (let row = 1; row < 7; row += 2) {
     const [lower, upper] = [row, row + 1].map((one) => slopedRow(one, columns(one), decreases));
-    knots.push(slopedPair(row, lower!, upper!, 0, decreases));
+    // The column that begins here at the lower side of the picture comes in from outside it.
+    const shown = row === 3 ? lower!.slice(3) : lower!;
+    knots.push(slopedPair(row, shown, upper!, 0, decreases));
   }
   knots.push(...slopedToAbove(7, columns(7), decreases));
   const level = Math.atan2(STITCH_WIDTH, 4 * ROW_HEIGHT);
@@ -95,7 +99,7 @@ export function slope(): Scene {
     return { u: edge - 1, v, edge: view(edge, v), inset: 1, used: row !== 1 };
   });
   const entry = [edgeAt(3 + ROOM[1]) - 1, 3 + ROOM[1]] as const;
-  return compose({ knots, view, entry, marks, labels: [labelLeft(WORDS.decrease, 8, view(-2.45, 6.3))] });
+  return compose({ knots, view, entry, marks, labels: [labelLeft(WORDS.decrease, 8, view(-2.3, 6.9))] });
 }
 
 /** A garter selvage: one ridge to two rows. */
