@@ -1,8 +1,9 @@
 /** What stands in the view for a telephone beside the work. */
 import type { NeedleStep, NeedleWork, PickupPlan, Replan, Resumed, Run } from '../pickup';
 import { edgeTitle } from './edgeName';
-import { firstRowProof, firstRowText } from './firstRow';
+import { firstRowText, provedRow } from './firstRow';
 import { openingsLabel } from './labels';
+import { rowNoteText } from './notes';
 import { rowOrRound } from './rowOrRound';
 import { everyPlace } from './places';
 import { unitOf } from './sorts';
@@ -101,7 +102,7 @@ export function needleRowTitle(plan: PickupPlan): string {
 export function needleRow({ firstRow }: PickupPlan): string {
   return firstRow.groups.length === 0
     ? `${firstRow.to} is right: work them all`
-    : `${firstRowText(firstRow)} (${firstRowProof(firstRow)})`;
+    : provedRow(firstRow);
 }
 
 /** All is done: what is on the needle. */
@@ -148,7 +149,8 @@ export function needleWayText(plan: PickupPlan, again: Replan): string[] {
     again.firstRow.groups.length === 0
       ? `${again.picked} in all, as it should be`
       : `${again.picked} in all. First ${row}: ${firstRowText(again.firstRow)}, to ${again.firstRow.to}`;
-  return [...(changed.length === 0 ? ['No section can change'] : changed), end].map((line) => `${line}.`);
+  const said = [...(changed.length === 0 ? ['No section can change'] : changed), end].map((line) => `${line}.`);
+  return [...said, ...again.notes.map((note) => rowNoteText(note, row))];
 }
 
 /** Why the view does not stand where it was left; empty where it does. */

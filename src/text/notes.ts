@@ -1,4 +1,4 @@
-import type { Note, OpeningKind } from '../pickup';
+import type { Note, OpeningKind, RowNote } from '../pickup';
 import type { EdgeNames } from './edgeName';
 import { densityLabel, gaugeLabel, openingsLabel, verdictClause } from './labels';
 import { lengthText, multipleText, percentText, plainNumber, stretchText } from './numbers';
@@ -96,16 +96,31 @@ export function noteText(
         `the band has ${stitchesText(note.total)}: have fewer or smaller ones, or shorter ends.`
       );
     case 'row-not-clear':
+    case 'row-not-by-sections':
+    case 'row-not-in-rib':
+      return rowNoteText(note, row);
+    case 'got':
+      return gotNote(note, row);
+  }
+}
+
+/** What a first row could not keep of how it was asked to be placed, and what leaves room for it. */
+export function rowNoteText(note: RowNote, row: 'row' | 'round'): string {
+  switch (note.kind) {
+    case 'row-not-clear':
       return (
         `The first ${row} changes too many stitches to keep clear of every marker and seam: some of its changes stand ` +
         'at one. Fewer sections, or a target nearer to what is picked up, leave room.'
+      );
+    case 'row-not-by-sections':
+      return (
+        `A section has too few stitches to be put right by itself, so the first ${row} is spaced over all of it. Fewer ` +
+        'sections, or a target nearer to what is picked up, leave room.'
       );
     case 'row-not-in-rib':
       return note.why === 'no-rib'
         ? `The first ${row} keeps no rib, since the band is in none that its multiple tells: choose rib for the band, and k1, p1 or k2, p2 for the repeat.`
         : `The first ${row} changes too many stitches to keep the rib. A target nearer to what is picked up leaves room.`;
-    case 'got':
-      return gotNote(note, row);
   }
 }
 

@@ -27,6 +27,7 @@ export const NOTES: readonly Note[] = [
   { kind: 'gauge-unusual', what: 'band', name: 'Neckband', per10cm: 22, rowsPer10cm: 18, reason: 'rows-to-stitches' },
   { kind: 'buttonholes-do-not-fit', holes: 30, needed: 125, total: 80 },
   { kind: 'row-not-clear' },
+  { kind: 'row-not-by-sections' },
   { kind: 'row-not-in-rib', why: 'no-rib' },
   { kind: 'row-not-in-rib', why: 'no-room' },
   { kind: 'got', got: 414, target: 424, stretch: -0.0236, verdict: 'lies flat', fits: true },
