@@ -22,7 +22,12 @@ const ABBREVIATIONS: readonly Abbreviation[] = [
     meaning: () =>
       'make one: lift the strand between two stitches to the left needle and knit it through the back: one stitch more',
   },
-  { short: 'm1p', found: /\bm1p\b/, meaning: () => 'make one purlwise: the same, purled' },
+  {
+    short: 'm1p',
+    found: /\bm1p\b/,
+    meaning: () =>
+      'make one purlwise: lift the strand between two stitches to the left needle and purl it through the back: one stitch more',
+  },
   { short: 'p2tog', found: /\bp2tog\b/, meaning: () => 'purl two stitches together: one stitch fewer' },
   { short: 'pu&k', found: /\bpu&k\b/, meaning: ({ pickUpAndKnit }) => pickUpAndKnit },
   {

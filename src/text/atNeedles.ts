@@ -100,9 +100,7 @@ export function needleRowTitle(plan: PickupPlan): string {
 
 /** The first row in one line: its works, or that the count is right. */
 export function needleRow({ firstRow }: PickupPlan): string {
-  return firstRow.groups.length === 0
-    ? `${firstRow.to} is right: work them all`
-    : provedRow(firstRow);
+  return firstRow.groups.length === 0 ? `${firstRow.to} is right: work them all` : provedRow(firstRow);
 }
 
 /** All is done: what is on the needle. */

@@ -51,7 +51,8 @@ export function buttonholesText(plan: PickupPlan, { terms, form }: Pick<Voice, '
   if (form === 'short') return `Buttonholes: ${shortRow(row)}. Markers ${markers}.`;
   const { stitches } = row;
   const eyelet = stitches === 2 ? `, or work ${terms.yarnOver}, k2tog` : '';
-  const where = `on a right-side ${rowOrRound(plan)} near the middle of the band`;
+  // In the round every round is worked from the right side.
+  const where = `on a ${plan.pickup.joined ? 'round' : 'right-side row'} near the middle of the band`;
   const each = row.holes.length === 1 ? 'For the buttonhole' : 'For each buttonhole';
   return (
     `${counted(row.holes.length, 'buttonhole')}, ${where}: ${buttonholeRow(row)} (${plan.target} in all). ` +
