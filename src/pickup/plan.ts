@@ -253,6 +253,7 @@ export type Note =
       readonly rowsPer10cm: number;
       readonly reason: 'outside-ranges' | 'rows-to-stitches';
     }
+  | { readonly kind: 'buttonholes-not-in-rib'; readonly why: 'no-rib' | 'no-room' }
   | { readonly kind: 'buttonholes-do-not-fit'; readonly holes: number; readonly needed: number; readonly total: number }
   | {
       readonly kind: 'got';

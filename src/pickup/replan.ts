@@ -152,7 +152,8 @@ function sectionsWith(
     return { ...section, running, count };
   });
   const way = Math.sign(plan.target - picked);
-  if (picked === 0 || sections.every(({ count, after }) => after === count || Math.sign(after - count) === way)) return sections;
+  if (picked === 0 || sections.every(({ count, after }) => after === count || Math.sign(after - count) === way))
+    return sections;
   const share = (running: number) => roundHalfUp((plan.target * running) / picked);
   return sections.map((section) => ({
     ...section,

@@ -35,6 +35,17 @@ const ABBREVIATIONS: readonly Abbreviation[] = [
     found: /\brib \d/,
     meaning: () => 'work so many stitches in rib, knits over knits and purls over purls',
   },
+  {
+    short: 'yfwd',
+    found: /\byfwd\b/,
+    meaning: () =>
+      'yarn forward: bring the yarn to the front and over the needle: one stitch more, with a hole under it',
+  },
+  {
+    short: 'yo',
+    found: /\byo\b/,
+    meaning: () => 'yarn over: bring the yarn over the right needle: one stitch more, with a hole under it',
+  },
   { short: '×', found: /×\d/, meaning: () => 'worked so many times' },
 ];
 

@@ -95,6 +95,8 @@ export function noteText(
         `${counted(note.holes, 'buttonhole')} with their ends and a stitch between each two take ${note.needed}, and ` +
         `the band has ${stitchesText(note.total)}: have fewer or smaller ones, or shorter ends.`
       );
+    case 'buttonholes-not-in-rib':
+      return holesNoteText(note);
     case 'row-not-clear':
     case 'row-not-by-sections':
     case 'row-not-in-rib':
@@ -122,6 +124,13 @@ export function rowNoteText(note: RowNote, row: 'row' | 'round'): string {
         ? `The first ${row} keeps no rib, since the band is in none that its multiple tells: choose rib for the band, and k1, p1 or k2, p2 for the repeat.`
         : `The first ${row} changes too many stitches to keep the rib. A target nearer to what is picked up leaves room.`;
   }
+}
+
+/** Why buttonholes are not in the purl columns of a rib, and what would let them be. */
+export function holesNoteText({ why }: Extract<Note, { kind: 'buttonholes-not-in-rib' }>): string {
+  return why === 'no-rib'
+    ? 'The buttonholes lie in no purl columns, since the band is in no rib that its multiple tells: choose rib for the band, and k1, p1 or k2, p2 for the repeat.'
+    : 'The buttonholes are spaced evenly and not in the purl columns of the rib: there is no room to move them there. Fewer or smaller ones leave room.';
 }
 
 function placesCounted(openings: number, unit: OpeningKind): string {

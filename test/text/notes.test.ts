@@ -30,6 +30,8 @@ describe('noteText', () => {
       'Front: 50 stitches to 10 cm lies outside the usual range of hand knitting. Check over what length the gauge was counted.',
       'The band Neckband: 22 stitches and 18 rows to 10 cm is an unusual pair for stockinette. Check that stitches and rows are not exchanged.',
       '30 buttonholes with their ends and a stitch between each two take 125, and the band has 80 stitches: have fewer or smaller ones, or shorter ends.',
+      'The buttonholes lie in no purl columns, since the band is in no rib that its multiple tells: choose rib for the band, and k1, p1 or k2, p2 for the repeat.',
+      'The buttonholes are spaced evenly and not in the purl columns of the rib: there is no room to move them there. Fewer or smaller ones leave room.',
       'The first row changes too many stitches to keep clear of every marker and seam: some of its changes stand at one. Fewer sections, or a target nearer to what is picked up, leave room.',
       'A section has too few stitches to be put right by itself, so the first row is spaced over all of it. Fewer sections, or a target nearer to what is picked up, leave room.',
       'The first row keeps no rib, since the band is in none that its multiple tells: choose rib for the band, and k1, p1 or k2, p2 for the repeat.',

@@ -26,6 +26,8 @@ export const NOTES: readonly Note[] = [
   { kind: 'gauge-unusual', what: 'piece', name: 'Front', per10cm: 50, rowsPer10cm: 60, reason: 'outside-ranges' },
   { kind: 'gauge-unusual', what: 'band', name: 'Neckband', per10cm: 22, rowsPer10cm: 18, reason: 'rows-to-stitches' },
   { kind: 'buttonholes-do-not-fit', holes: 30, needed: 125, total: 80 },
+  { kind: 'buttonholes-not-in-rib', why: 'no-rib' },
+  { kind: 'buttonholes-not-in-rib', why: 'no-room' },
   { kind: 'row-not-clear' },
   { kind: 'row-not-by-sections' },
   { kind: 'row-not-in-rib', why: 'no-rib' },
