@@ -27,7 +27,7 @@ export const AT_NEEDLES = {
   allDone: 'All picked up',
   turnsOff: 'This browser can’t keep the screen on: it may turn off while you knit.',
   notKept: 'This browser does not keep your place: it is lost when the page is closed.',
-  wholeNumber: 'A whole number is needed here.',
+  wholeNumber: 'A whole number is needed here, of six figures at most.',
 } as const;
 
 /** What is done at a step, as a heading over its numbers: `Pick up`, on held stitches `Knit`. */

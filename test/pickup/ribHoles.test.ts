@@ -23,7 +23,9 @@ const anyBand = fc.record({
 /** The middle of a hole, by the band written out column by column. */
 function inPurl(written: string, first: number, stitches: number, purl: number): boolean {
   const middle =
-    stitches % 2 === 1 ? written.charAt(first + (stitches - 1) / 2) : written.substr(first + stitches / 2 - 1, 2);
+    stitches % 2 === 1
+      ? written.charAt(first + (stitches - 1) / 2)
+      : written.slice(first + stitches / 2 - 1, first + stitches / 2 + 1);
   return stitches % 2 === 1 || purl > 1 ? !middle.includes('k') : middle.includes('p');
 }
 
