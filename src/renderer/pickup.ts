@@ -91,7 +91,7 @@ export function labelPickup(
   });
   for (const one of drawn) if (one) blockPoints(one.points, board);
   if (blank) {
-    const first = startOf(plan, drawn, board);
+    const first = startOf({ ...plan, holes: null }, drawn, board);
     const said = first ? startWord(first.first, first.out, plan.pickup.joined, board) : [];
     return { markers: [], numbers: first ? [first.mark, ...said] : [] };
   }
