@@ -58,7 +58,8 @@ export function readWords(words: readonly string[]): Wish {
       files.push(...rest.slice(i + 1));
       break;
     }
-    if (!word.startsWith('-') || word === '-') {
+    // A question may hold a number below nothing, which gets a better answer than an option that is not known.
+    if (!word.startsWith('-') || word === '-' || (isQuickTask(command) && /^-\d/u.test(word))) {
       files.push(word);
       continue;
     }

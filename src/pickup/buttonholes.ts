@@ -2,6 +2,8 @@ import type { Buttonholes, Pickup } from '../piece';
 import type { Mm } from '../units';
 import type { Hole, HoleRow } from './holeRow';
 import type { Note } from './plan';
+import { ribOf } from './rib';
+import { movedIntoPurl } from './ribHoles';
 import type { UsedPlaces } from './sections';
 import { evenMarks } from './spread';
 
@@ -57,31 +59,35 @@ export function holesFor(
 }
 
 /**
- * The buttonholes of a pick-up: counted on the stitches that the first row leaves, and placed along the join between
- * the points that those stand on.
+ * The buttonholes of a pick-up: counted on the stitches that the first row leaves, moved into the purl columns of the
+ * rib where that is asked for, and placed along the join between the points that those stand on.
  */
 export function holeRow(
-  { buttonholes: wish }: Pick<Pickup, 'buttonholes'>,
+  { buttonholes: wish, band, joined }: Pick<Pickup, 'buttonholes' | 'band' | 'joined'>,
   total: number,
   used: UsedPlaces,
 ): { readonly holes: HoleRow | null; readonly notes: readonly Note[] } {
   if (!wish) return { holes: null, notes: [] };
-  const gaps = gapsBetween(total, wish);
-  if (!gaps) {
+  const even = gapsBetween(total, wish);
+  if (!even) {
     const note = { kind: 'buttonholes-do-not-fit', holes: wish.holes, needed: stitchesFor(wish, 1), total } as const;
     return { holes: null, notes: [note] };
   }
   const { stitches, from } = wish;
+  const rib = wish.rib ? ribOf(band) : null;
+  const evenly = [...even, 0].map((_, i) => even.slice(0, i).reduce((sum, gap) => sum + gap + stitches, from));
+  const moved = rib && movedIntoPurl(evenly, stitches, { rib, total, joined });
+  const firsts = moved ?? evenly;
   const along = (stitch: number) => placeOn(used, (stitch * used.length) / total);
-  const holes: Hole[] = [];
-  let done = from;
-  for (const gap of [...gaps, 0]) {
-    const [start, end] = [done, done + stitches];
+  const holes = firsts.map((start): Hole => {
+    const end = start + stitches;
     const middle = (start + end) / 2;
-    holes.push({ first: start + 1, last: end, middle, alongMm: along(middle), fromMm: along(start), toMm: along(end) });
-    done = end + gap;
-  }
-  return { holes: { stitches, before: from, after: total - done, gaps, holes }, notes: [] };
+    return { first: start + 1, last: end, middle, alongMm: along(middle), fromMm: along(start), toMm: along(end) };
+  });
+  const gaps = holes.slice(1).map(({ first }, i) => first - 1 - holes[i]!.last);
+  const row = { stitches, before: holes[0]!.first - 1, after: total - holes.at(-1)!.last, gaps, holes };
+  const notes: Note[] = wish.rib && !moved ? [{ kind: 'buttonholes-not-in-rib', why: rib ? 'no-room' : 'no-rib' }] : [];
+  return { holes: { ...row, rib: moved ? rib : null }, notes };
 }
 
 /** Where the end of the first `count` stitches lies along the join: point n stands in the middle of its stitch. */

@@ -1,4 +1,5 @@
 import type { Mm } from '../units';
+import type { Rib } from './rib';
 
 /** A buttonhole in the band, its stitches counted from 1 in working order. */
 export interface Hole {
@@ -19,4 +20,6 @@ export interface HoleRow {
   readonly after: number;
   readonly gaps: readonly number[];
   readonly holes: readonly Hole[];
+  /** The rib in whose purl columns they lie, where that was asked for and there is room; else null. */
+  readonly rib: Rib | null;
 }

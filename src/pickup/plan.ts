@@ -181,6 +181,12 @@ export interface FirstRow {
   readonly parts?: readonly SectionRow[];
 }
 
+/** What a first row could not keep of how it was asked to be placed. */
+export type RowNote =
+  | { readonly kind: 'row-not-by-sections' }
+  | { readonly kind: 'row-not-clear' }
+  | { readonly kind: 'row-not-in-rib'; readonly why: 'no-rib' | 'no-room' };
+
 export type Note =
   | {
       readonly kind: 'too-few-openings';
@@ -191,8 +197,7 @@ export type Note =
       /** Where the stitches are made that it can't take. */
       readonly made: 'first-row' | 'other-edges';
     }
-  | { readonly kind: 'row-not-clear' }
-  | { readonly kind: 'row-not-in-rib'; readonly why: 'no-rib' | 'no-room' }
+  | RowNote
   | { readonly kind: 'twins-odd'; readonly target: number; readonly picked: number }
   | { readonly kind: 'fixed-counts'; readonly target: number; readonly picked: number }
   | { readonly kind: 'same-needs-length' }
@@ -248,6 +253,7 @@ export type Note =
       readonly rowsPer10cm: number;
       readonly reason: 'outside-ranges' | 'rows-to-stitches';
     }
+  | { readonly kind: 'buttonholes-not-in-rib'; readonly why: 'no-rib' | 'no-room' }
   | { readonly kind: 'buttonholes-do-not-fit'; readonly holes: number; readonly needed: number; readonly total: number }
   | {
       readonly kind: 'got';

@@ -1,8 +1,9 @@
+import { roundHalfUp } from '../units';
 import { apportion } from './apportion';
 import { chooseOpenings } from './choose';
-import { firstRow } from './firstRow';
-import type { FirstRow, PickupPlan, PlanPoint, Run } from './plan';
+import type { FirstRow, Note, PickupPlan, PlannedEdge, PlanPoint, RowNote, Run, Section } from './plan';
 import { PlanError } from './problems';
+import { rowFor } from './rowFor';
 import { rhythmOf } from './spread';
 
 /** What is left of a section, planned again. */
@@ -29,6 +30,8 @@ export interface Replan {
   readonly points: readonly PlanPoint[];
   readonly picked: number;
   readonly firstRow: FirstRow;
+  /** What that could not keep of how the pick-up asks it to be placed. */
+  readonly notes: readonly RowNote[];
 }
 
 /**
@@ -76,6 +79,11 @@ export function replanFrom(plan: PickupPlan, from: number, onNeedle: number, way
   const redone = missing === 0 ? [] : chooseAgain(here, missing, plan);
   let n = onNeedle;
   const points = rest.map((point, i) => ({ ...point, n: (redone[i] ?? point.n !== null) ? (n += 1) : null }));
+  const all = [...plan.points.slice(0, from), ...points];
+  const edges = edgesWith(plan, from, all);
+  const sections = sectionsWith(plan, { from, onNeedle, picked: n }, all);
+  const holes = holeNumbers(edges, all);
+  const row = rowFor({ pickup: plan.pickup, picked: n, target: plan.target, holes, sections, edges });
   return {
     from,
     marker: markerAt(plan, from),
@@ -85,7 +93,8 @@ export function replanFrom(plan: PickupPlan, from: number, onNeedle: number, way
     sections: sectionsOfRest(points, onNeedle),
     points,
     picked: n,
-    firstRow: firstRow(n, plan.target, plan.pickup.joined),
+    firstRow: row.firstRow,
+    notes: row.notes,
   };
 }
 
@@ -97,10 +106,19 @@ function markerAt({ points }: PickupPlan, from: number): number | null {
 
 /** A plan with its rest as it was planned again: points, edges, sections, total and first row are what is worked now. */
 export function replanned(plan: PickupPlan, again: Replan): PickupPlan {
-  const { from, onNeedle, picked, firstRow } = again;
+  const { from, picked, firstRow } = again;
   const points = [...plan.points.slice(0, from), ...again.points];
-  const usedIn = (start: number, end: number) => points.slice(start, end).filter((point) => point.n !== null).length;
-  const edges = plan.edges.map((edge) => {
+  const edges = edgesWith(plan, from, points);
+  const sections = sectionsWith(plan, again, points);
+  const notes = [...plan.notes.filter(({ kind }) => !ROW_NOTES.has(kind)), ...again.notes];
+  return { ...plan, points, edges, sections, picked, firstRow, notes };
+}
+
+const ROW_NOTES: ReadonlySet<Note['kind']> = new Set(['row-not-by-sections', 'row-not-clear', 'row-not-in-rib']);
+
+/** The edges of a plan whose points were chosen again from one of them on. */
+function edgesWith(plan: PickupPlan, from: number, points: readonly PlanPoint[]): PlannedEdge[] {
+  return plan.edges.map((edge) => {
     if (edge.pointsEnd <= from) return edge;
     const inside = points.slice(edge.firstPoint, edge.pointsEnd);
     const used = inside.map((point) => point.n !== null);
@@ -112,15 +130,43 @@ export function replanned(plan: PickupPlan, again: Replan): PickupPlan {
     const selection = { ...edge.selection, used, usedAt, holes, rhythm };
     return { ...edge, count: usedAt.length, rhythm, numbers, selection };
   });
+}
+
+/**
+ * The sections of such a plan: what is on the needle at each marker, and what the first row leaves in each. That stays
+ * as planned unless some would have to grow and others to shrink: the row is then shared out anew.
+ */
+function sectionsWith(
+  plan: PickupPlan,
+  { from, onNeedle, picked }: Pick<Replan, 'from' | 'onNeedle' | 'picked'>,
+  points: readonly PlanPoint[],
+): Section[] {
   let before = 0;
   const sections = plan.sections.map((section) => {
     const end = openingsUpTo(plan, section.n);
-    const running = end < from ? section.running : onNeedle + usedIn(from, end);
-    const count = Math.max(0, running - before);
+    const made = points.slice(from, end).filter((point) => point.n !== null).length;
+    // With fewer on the needle than there should have been at an earlier marker nobody knows where they are missing.
+    const running = end < from ? Math.min(section.running, onNeedle) : onNeedle + made;
+    const count = running - before;
     before = running;
     return { ...section, running, count };
   });
-  return { ...plan, points, edges, sections, picked, firstRow };
+  const way = Math.sign(plan.target - picked);
+  if (picked === 0 || sections.every(({ count, after }) => after === count || Math.sign(after - count) === way))
+    return sections;
+  const share = (running: number) => roundHalfUp((plan.target * running) / picked);
+  return sections.map((section) => ({
+    ...section,
+    after: share(section.running) - share(section.running - section.count),
+  }));
+}
+
+/** Numbers of the stitches in step holes; none where a miscount has left their places in doubt. */
+function holeNumbers(edges: readonly PlannedEdge[], points: readonly PlanPoint[]): number[] {
+  const numbers = edges.flatMap(({ firstPoint, selection: { usedAt, openings } }) =>
+    usedAt.flatMap((at) => (openings.sort[at]!.hole ? (points[firstPoint + at]!.n ?? []) : [])),
+  );
+  return numbers.every((n, i) => i === 0 || n > numbers[i - 1]!) ? numbers : [];
 }
 
 /** Chooses among these openings anew for as many as planned and `more`; what does not fit is left out. */

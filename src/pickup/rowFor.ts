@@ -1,6 +1,6 @@
-import type { Pickup } from '../piece';
+import type { FirstRowWish, Pickup } from '../piece';
 import { closingRow, firstRow } from './firstRow';
-import type { FirstRow, Note, PlannedEdge, Section } from './plan';
+import type { FirstRow, PlannedEdge, RowNote, Section } from './plan';
 import { placedRow } from './placedRow';
 import { PlanError } from './problems';
 import { ribOf } from './rib';
@@ -12,12 +12,22 @@ interface RowGround {
   readonly target: number;
   /** Numbers of the stitches picked up in step holes. */
   readonly holes: readonly number[];
-  readonly sections: readonly Section[];
-  readonly edges: readonly Pick<PlannedEdge, 'count' | 'piece'>[];
+  readonly sections: readonly Pick<Section, 'n' | 'count' | 'running' | 'after'>[];
+  readonly edges: readonly Pick<PlannedEdge, 'count' | 'piece' | 'numbers'>[];
 }
 
-/** The first row or round of a pick-up, placed as it asks for, with what could not be kept of that. */
-export function rowFor(ground: RowGround): { readonly firstRow: FirstRow; readonly notes: readonly Note[] } {
+/** A first row with what could not be kept of what it was asked. */
+export interface RowMade {
+  readonly firstRow: FirstRow;
+  readonly notes: readonly RowNote[];
+}
+
+/**
+ * The first row or round of a pick-up, placed as it asks for, with what could not be kept of that.
+ *
+ * @throws PlanError when there are more increases than stitches, or fewer than two stitches to each decrease
+ */
+export function rowFor(ground: RowGround): RowMade {
   const { pickup, picked, target, holes } = ground;
   if (picked - target === holes.length) {
     const closing = closingRow(picked, holes, pickup.joined);
@@ -34,23 +44,36 @@ export function rowFor(ground: RowGround): { readonly firstRow: FirstRow; readon
   }
 }
 
-function placed({ pickup, picked, target, sections, edges }: RowGround, wish: NonNullable<Pickup['firstRow']>) {
+function placed(ground: RowGround, wish: FirstRowWish): RowMade {
+  if (wish.by !== 'sections' || ground.sections.length < 2) return placedBy(ground, wish, false);
+  try {
+    return placedBy(ground, wish, true);
+  } catch (error) {
+    if (!(error instanceof PlanError)) throw error;
+    // A section alone can be too short for its changes where the row as a whole is not.
+    const whole = placedBy(ground, wish, false);
+    return { ...whole, notes: [{ kind: 'row-not-by-sections' }, ...whole.notes] };
+  }
+}
+
+function placedBy(ground: RowGround, wish: FirstRowWish, bySection: boolean): RowMade {
+  const { pickup, picked, target, edges } = ground;
   const { joined, band } = pickup;
   const rib = wish.rib ? ribOf(band) : null;
   // Flat, the first row is worked back from the end of the pick-up.
   const worked = <T>(list: readonly T[]): readonly T[] => (joined ? list : [...list].reverse());
-  const marks = [...sections.slice(0, -1).map(({ running }) => running), ...seamsOf(edges)];
-  const bySection = wish.by === 'sections' && sections.length > 1 ? worked(sections) : null;
+  const marks = [...ground.sections.slice(0, -1).map(({ running }) => running), ...seamsOf(edges)];
+  const sections = bySection ? worked(ground.sections) : null;
   const row = placedRow(picked, target, joined, {
     marks: worked(marks).map((mark) => (joined ? mark : picked - mark)),
     clear: wish.clear,
     rib,
-    parts: bySection?.map(({ count, after }) => ({ from: count, to: after })) ?? null,
+    parts: sections?.map(({ count, after }) => ({ from: count, to: after })) ?? null,
   });
   const { from, to, groups } = row;
-  const parts = bySection?.map(({ n }, i) => ({ section: n, ...part(row.parts[i]!) }));
+  const parts = sections?.map(({ n }, i) => ({ section: n, ...part(row.parts[i]!) }));
   const changes = groups.length > 0;
-  const notes: Note[] = [
+  const notes: RowNote[] = [
     ...(changes && wish.clear && !row.keptClear ? [{ kind: 'row-not-clear' } as const] : []),
     ...(changes && wish.rib && !row.keptRib
       ? [{ kind: 'row-not-in-rib', why: rib === null ? 'no-rib' : 'no-room' } as const]
@@ -63,12 +86,12 @@ function part({ from, to, groups }: FirstRow) {
   return { from, to, groups };
 }
 
-/** How many stitches lie before each place where one piece ends and another begins. */
-function seamsOf(edges: readonly Pick<PlannedEdge, 'count' | 'piece'>[]): number[] {
+/** How many stitches lie before each place where one piece ends and another begins, as they are numbered. */
+function seamsOf(edges: RowGround['edges']): number[] {
   let before = 0;
-  return edges.flatMap(({ count, piece }, i) => {
-    const seam = i > 0 && edges[i - 1]!.piece !== piece ? [before] : [];
-    before += count;
-    return seam;
+  return edges.flatMap(({ count, piece, numbers = [] }, i) => {
+    const start = (numbers[0] ?? before + 1) - 1;
+    before = numbers.at(-1) ?? start + count;
+    return i > 0 && edges[i - 1]!.piece !== piece ? [start] : [];
   });
 }

@@ -127,6 +127,8 @@ export interface Buttonholes {
   /** Stitches before the first hole, and after the last. */
   readonly from: Stitches;
   readonly to: Stitches;
+  /** Moved so that the middle of each falls in a purl column of the rib. */
+  readonly rib?: boolean | undefined;
 }
 
 export interface Pickup {

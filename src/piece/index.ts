@@ -9,16 +9,8 @@ export { resolveOutline, type ResolvedEdge, type Side } from './outline';
 export { DesignError, type ListOf, type Notice, type Problem, type SyntaxReason, type UnknownField } from './problems';
 export { placeDesign, rowDesign, type QuickDesign } from './quick';
 export { quickFault, quickRange, rowTarget } from './quickFaults';
-export {
-  quickLength,
-  quickRows,
-  type PlaceQuestion,
-  type QuickFault,
-  type QuickField,
-  type QuickQuestion,
-  type QuickUnit,
-  type RowQuestion,
-} from './quickQuestion';
+export type * from './quickQuestion';
+export { quickLength, quickRows } from './quickQuestion';
 export { readDesign, type ReadResult } from './read';
 export { expandSteps, type SingleStep } from './schedule';
 export { starterDesign, startPiece, STARTER_PICKUPS, STARTERS } from './starters';

@@ -1,9 +1,9 @@
 import type { Gauge, Rows } from '../units';
 import { BOUNDS } from './bounds';
-import { fillDesign } from './defaults';
 import type { Design, Rate } from './design';
 import { quickFault, rowTarget } from './quickFaults';
 import { quickLength, quickRows, type PlaceQuestion, type QuickFault, type RowQuestion } from './quickQuestion';
+import { begunDesign } from './starters/begun';
 import type { StarterWords } from './starters/kinds';
 import { outlineOf, type Leg } from './starters/legs';
 import { stripLegs } from './starters/plain';
@@ -102,31 +102,19 @@ interface Strip {
 
 function quickDesign(words: StarterWords, legs: readonly Leg[], strip: Strip): Design {
   const at = { piece: 'strip', edge: strip.edge };
-  const design = fillDesign({
-    format: 'edgewise',
-    version: 1,
-    name: words.name,
-    units: words.units,
-    terms: words.terms,
-    hand: words.hand,
-    pieces: [],
-    pickups: [
-      {
-        id: 'band',
-        name: words.pickups('band'),
-        along: [at],
-        joined: strip.joined,
-        band: strip.bandGauge ? { gauge: { ...strip.bandGauge } } : {},
-        rates: strip.rate ? [{ ...at, rate: strip.rate }] : [],
-        target: strip.target,
-        spread: strip.spread,
-        ...(strip.sections === null ? {} : { sections: { by: 'length' as const, parts: strip.sections } }),
-      },
-    ],
-  });
-  const names = (id: string) => words.edges?.(id);
-  const outline = outlineOf(legs, names);
+  const outline = outlineOf(legs, (id: string) => words.edges?.(id));
   const gauge = strip.gauge ? { gauge: strip.gauge } : {};
   const piece = { id: at.piece, name: words.piece, ...gauge, fabric: strip.fabric, symmetric: false, outline };
-  return { ...design, pieces: [piece] };
+  const band = {
+    id: 'band',
+    name: words.pickups('band'),
+    along: [at],
+    joined: strip.joined,
+    band: strip.bandGauge ? { gauge: { ...strip.bandGauge } } : {},
+    rates: strip.rate ? [{ ...at, rate: strip.rate }] : [],
+    target: strip.target,
+    spread: strip.spread,
+    ...(strip.sections === null ? {} : { sections: { by: 'length' as const, parts: strip.sections } }),
+  };
+  return begunDesign(words, piece, [band]);
 }

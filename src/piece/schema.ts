@@ -108,6 +108,7 @@ const buttonholes = record({
   stitches: v.optional(whole(BOUNDS.holeStitches[0], BOUNDS.holeStitches[1])),
   from: end(),
   to: end(),
+  rib: yesNo(),
 });
 
 const firstRow = record({ by: v.optional(v.picklist(['whole', 'sections'])), clear: yesNo(), rib: yesNo() });

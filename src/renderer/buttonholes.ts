@@ -2,7 +2,6 @@ import type { Hole, PickupPlan } from '../pickup';
 import { frameAt, fromFrame, type Frame } from './frame';
 import type { LabelBoard } from './labels';
 import { placeAlong, type MarkedEdge } from './markers';
-import { ARROW } from './start';
 import { digits, spot } from './toPath';
 import type { PathMark } from './marks';
 
@@ -27,17 +26,22 @@ export function drawButtonholes(
     const edge = at && edges[at.edge];
     if (!edge) return [];
     const frame = frameAt(edge.place, edge.track, at.edgeAt);
-    const half = Math.max(LEAST, lengthOf(hole) * edge.place.scale) / 2;
-    // One at the very start stands beyond the arrow there.
-    const besideArrow = hole.alongMm * edge.place.scale - half < ARROW.along + BEYOND_STEMS;
-    const over = besideArrow ? ARROW.out + BEYOND_STEMS : BEYOND_STEMS;
-    return [slot(frame, edge.stem + over + WIDTH / 2, half, board)];
+    return [slot(frame, edge.stem + BEYOND_STEMS + WIDTH / 2, halfOf(hole, edge.place.scale), board)];
   });
   return slots.length === 0 ? [] : [{ kind: 'path', role: 'buttonhole', d: slots.join(''), count: slots.length }];
 }
 
-function lengthOf({ fromMm, toMm }: Hole): number {
-  return toMm - fromMm;
+/** What buttonholes take beyond the stems, sheet mm. */
+export const HOLE_ROOM = BEYOND_STEMS + WIDTH;
+
+/** Whether a buttonhole lies within the first `along` sheet mm of a pick-up. */
+export function holeWithin({ holes }: PickupPlan, along: number, scale: number): boolean {
+  return (holes?.holes ?? []).some((hole) => hole.alongMm * scale - halfOf(hole, scale) < along + BEYOND_STEMS);
+}
+
+/** Half of what a buttonhole is drawn long. */
+function halfOf({ fromMm, toMm }: Hole, scale: number): number {
+  return Math.max(LEAST, (toMm - fromMm) * scale) / 2;
 }
 
 /** A slot with round ends, `out` mm from the edge to its middle line. */

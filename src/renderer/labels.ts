@@ -76,6 +76,11 @@ export class LabelBoard {
 
   #take(box: Box): void {
     this.placed.push(box);
+    this.reserve(box);
+  }
+
+  /** Keeps all later labels off a box, free or not. */
+  reserve(box: Box): void {
     for (const key of squares(box.x, box.y, box.x + box.width, box.y + box.height)) {
       const known = this.#boxes.get(key);
       if (known) known.push(box);

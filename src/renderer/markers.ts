@@ -51,6 +51,8 @@ export function placeAlong(plan: PickupPlan, alongMm: number, ends: readonly num
 export interface DrawnMarkers {
   readonly marks: readonly PathMark[];
   readonly texts: readonly TextMark[];
+  /** The room of every tag. */
+  readonly boxes: readonly Box[];
 }
 
 export interface Marked {
@@ -88,6 +90,8 @@ const BEYOND_DOTS = 2.2;
 const CLEAR_OF_DOT = 0.25;
 /** Two places nearer than this, in mm, are one. */
 const SAME_PLACE = 0.01;
+/** Clear room to the left and right of a count, beyond that of every label, that is left free of names. */
+const NAME_CLEAR = 1.2;
 const HEIGHT = TYPE.number + 2 * PADDING.y;
 
 /** Where the markers of a pick-up stand. The last section ends where the pick-up does, which has its own number. */
@@ -134,6 +138,11 @@ function markerFrame({ edge: index, edgeAt }: PickupPlace, edges: readonly (Mark
   return joins && Math.hypot(joins.x - frame.x, joins.y - frame.y) < SAME_PLACE ? betweenFrames(frame, joins) : frame;
 }
 
+/** Keeps labels off the parts of the markers' lines that lie outside the fabric. */
+export function blockMarkers(marked: readonly Marked[], board: LabelBoard): void {
+  for (const { frame, stem } of marked) board.block(frame.x, frame.y, ...fromFrame(frame, stem + OVER_STEMS));
+}
+
 /**
  * Lines across the edge, each with the running count in a tag inside the fabric. At a corner where the fabric does not
  * lie straight inwards the line bends towards it. A tag that finds no room is left out; its line stays.
@@ -142,25 +151,34 @@ export function drawMarkers(marked: readonly Marked[], board: LabelBoard): Drawn
   const lines: string[] = [];
   const tags: string[] = [];
   const texts: TextMark[] = [];
+  const boxes: Box[] = [];
   for (const { frame, running, depth, stem, inside } of marked) {
     const text = String(running);
     const width = Math.max(textWidth(text, TYPE.number) + 2 * PADDING.x, HEIGHT);
     const half = reachOut(frame, width, HEIGHT);
     const tries = TRIES.map(([more, along]) => fromFrame(frame, -(depth + BEYOND_DOTS + half + more), along));
-    const boxes = tries.map((middle) => boxAround(...middle, width, HEIGHT));
-    const box = board.place([...boxes.filter((one) => corners(one).every(([x, y]) => inside(x, y)))]);
+    const rooms = tries.map((middle) => boxAround(...middle, width, HEIGHT));
+    const box = board.place([...rooms.filter((one) => corners(one).every(([x, y]) => inside(x, y)))]);
     const path: Spot[] = [fromFrame(frame, stem + OVER_STEMS), [frame.x, frame.y]];
     path.push(box ? [box.x + width / 2, box.y + HEIGHT / 2] : fromFrame(frame, -(depth + BEYOND_DOTS)));
     lines.push(linesPath(path));
     board.blockTrace(path.flat());
     if (!box) continue;
+    boxes.push(box);
     tags.push(roundedPath(box.x, box.y, width, HEIGHT, HEIGHT / 2));
     texts.push(textIn(box, text, 'running-number', TYPE.number));
   }
   const marks: PathMark[] = [];
   if (lines.length > 0) marks.push({ kind: 'path', role: 'marker', d: lines.join(''), count: lines.length });
   if (tags.length > 0) marks.push({ kind: 'path', role: 'running', d: tags.join(''), count: tags.length });
-  return { marks, texts };
+  return { marks, texts, boxes };
+}
+
+/** Keeps the names of edges so far from a count that they don't read as its name. */
+export function keepNamesOff({ boxes }: DrawnMarkers, board: LabelBoard): void {
+  for (const { x, y, width, height } of boxes) {
+    board.reserve({ x: x - NAME_CLEAR, y, width: width + 2 * NAME_CLEAR, height });
+  }
 }
 
 function corners({ x, y, width, height }: Box): Spot[] {

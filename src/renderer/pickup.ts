@@ -1,14 +1,14 @@
 import type { PickupPlan } from '../pickup';
-import { drawButtonholes } from './buttonholes';
+import { drawButtonholes, HOLE_ROOM, holeWithin } from './buttonholes';
 import type { DrawnPiece } from './drawnPiece';
 import { cornersOf } from './corners';
 import { frameAt, fromFrame, type Track } from './frame';
 import type { LabelBoard } from './labels';
-import { drawMarkers, markedPlaces, type MarkedEdge } from './markers';
+import { blockMarkers, drawMarkers, keepNamesOff, markedPlaces, type MarkedEdge } from './markers';
 import { numberStep, placeNumber } from './numbers';
 import { drawPoints, type DrawnPoints } from './points';
 import type { StandingPoint } from './standing';
-import { armDistances, drawStart, startWord, type StartMark } from './start';
+import { armDistances, ARROW_ALONG, drawStart, startWord, type StartMark } from './start';
 import type { Mark, PathMark, PointTrace } from './marks';
 import type { DrawOptions } from './options';
 
@@ -91,7 +91,7 @@ export function labelPickup(
   });
   for (const one of drawn) if (one) blockPoints(one.points, board);
   if (blank) {
-    const first = startOf(plan, drawn, board);
+    const first = startOf({ ...plan, holes: null }, drawn, board);
     const said = first ? startWord(first.first, first.out, plan.pickup.joined, board) : [];
     return { markers: [], numbers: first ? [first.mark, ...said] : [] };
   }
@@ -103,11 +103,12 @@ export function labelPickup(
     if (mark) numbers.push(mark);
   };
   const start = startOf(plan, drawn, board);
+  const spots = markedPlaces(plan, marked);
+  blockMarkers(spots, board);
   const ends = [used[0], used.length > 1 ? used.at(-1) : undefined].filter((at) => at !== undefined);
   for (const at of ends) write(at, 'end-number');
 
-  const spots = markedPlaces(plan, marked);
-  const { marks, texts } = drawMarkers(spots, board);
+  const markers = drawMarkers(spots, board);
   const word = start ? startWord(start.first, start.out, plan.pickup.joined, board) : [];
   const length = drawn.reduce((sum, one) => sum + (one ? one.track.length * one.piece.place.scale : 0), 0);
   const step = numberStep(plan.picked, length);
@@ -115,8 +116,9 @@ export function labelPickup(
   for (const at of used) {
     if (at.n % step === 0 && !told.has(at.n) && !ends.includes(at)) write(at, 'number');
   }
+  keepNamesOff(markers, board);
   return {
-    markers: [...buttonholes, ...marks, ...texts],
+    markers: [...buttonholes, ...markers.marks, ...markers.texts],
     numbers: [...(start ? [start.mark] : []), ...word, ...numbers],
   };
 }
@@ -141,7 +143,9 @@ function startOf(plan: PickupPlan, drawn: readonly (DrawnEdge | null)[], board: 
   if (!first) return null;
   const { piece, track, points } = first;
   const frames = armDistances(track.length, piece.place.scale).map((at) => frameAt(piece.place, track, at));
-  return drawStart(frames, points.stem, plan.pickup.joined, board);
+  // A buttonhole lies in the band, so the arrow stands beyond one beside it.
+  const room = holeWithin(plan, ARROW_ALONG, piece.place.scale) ? HOLE_ROOM : 0;
+  return drawStart(frames, points.stem + room, plan.pickup.joined, board);
 }
 
 /** How far a stem's end lies outside the line of the edge. */

@@ -11,8 +11,8 @@ const OVER = 1.6;
 const ARM = 6.5;
 const HEAD = { length: 1.5, half: 0.6 } as const;
 
-/** What the arrow takes beyond the stems: so far out, and so far along the edge. */
-export const ARROW = { out: OVER + HEAD.half, along: ARM } as const;
+/** What the arrow takes along the edge. */
+export const ARROW_ALONG = ARM;
 
 export interface StartMark {
   readonly mark: PathMark;
@@ -26,7 +26,7 @@ export interface StartMark {
  * it has a foot inside the fabric too, for the round ends there as well.
  *
  * @param frames along the edge from its start on, so that the arrow follows a curve
- * @param stem how far stems reach over the edge
+ * @param stem how far stems, and buttonholes beyond them, reach over the edge
  */
 export function drawStart(
   frames: readonly Frame[],

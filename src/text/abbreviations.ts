@@ -22,13 +22,29 @@ const ABBREVIATIONS: readonly Abbreviation[] = [
     meaning: () =>
       'make one: lift the strand between two stitches to the left needle and knit it through the back: one stitch more',
   },
-  { short: 'm1p', found: /\bm1p\b/, meaning: () => 'make one purlwise: the same, purled' },
+  {
+    short: 'm1p',
+    found: /\bm1p\b/,
+    meaning: () =>
+      'make one purlwise: lift the strand between two stitches to the left needle and purl it through the back: one stitch more',
+  },
   { short: 'p2tog', found: /\bp2tog\b/, meaning: () => 'purl two stitches together: one stitch fewer' },
   { short: 'pu&k', found: /\bpu&k\b/, meaning: ({ pickUpAndKnit }) => pickUpAndKnit },
   {
     short: 'rib',
     found: /\brib \d/,
     meaning: () => 'work so many stitches in rib, knits over knits and purls over purls',
+  },
+  {
+    short: 'yfwd',
+    found: /\byfwd\b/,
+    meaning: () =>
+      'yarn forward: bring the yarn to the front and over the needle: one stitch more, with a hole under it',
+  },
+  {
+    short: 'yo',
+    found: /\byo\b/,
+    meaning: () => 'yarn over: bring the yarn over the right needle: one stitch more, with a hole under it',
   },
   { short: '×', found: /×\d/, meaning: () => 'worked so many times' },
 ];

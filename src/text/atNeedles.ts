@@ -1,8 +1,9 @@
 /** What stands in the view for a telephone beside the work. */
 import type { NeedleStep, NeedleWork, PickupPlan, Replan, Resumed, Run } from '../pickup';
 import { edgeTitle } from './edgeName';
-import { firstRowProof, firstRowText } from './firstRow';
+import { firstRowText, provedRow } from './firstRow';
 import { openingsLabel } from './labels';
+import { rowNoteText } from './notes';
 import { rowOrRound } from './rowOrRound';
 import { everyPlace } from './places';
 import { unitOf } from './sorts';
@@ -26,7 +27,7 @@ export const AT_NEEDLES = {
   allDone: 'All picked up',
   turnsOff: 'This browser can’t keep the screen on: it may turn off while you knit.',
   notKept: 'This browser does not keep your place: it is lost when the page is closed.',
-  wholeNumber: 'A whole number is needed here.',
+  wholeNumber: 'A whole number is needed here, of six figures at most.',
 } as const;
 
 /** What is done at a step, as a heading over its numbers: `Pick up`, on held stitches `Knit`. */
@@ -99,9 +100,7 @@ export function needleRowTitle(plan: PickupPlan): string {
 
 /** The first row in one line: its works, or that the count is right. */
 export function needleRow({ firstRow }: PickupPlan): string {
-  return firstRow.groups.length === 0
-    ? `${firstRow.to} is right: work them all`
-    : `${firstRowText(firstRow)} (${firstRowProof(firstRow)})`;
+  return firstRow.groups.length === 0 ? `${firstRow.to} is right: work them all` : provedRow(firstRow);
 }
 
 /** All is done: what is on the needle. */
@@ -148,7 +147,8 @@ export function needleWayText(plan: PickupPlan, again: Replan): string[] {
     again.firstRow.groups.length === 0
       ? `${again.picked} in all, as it should be`
       : `${again.picked} in all. First ${row}: ${firstRowText(again.firstRow)}, to ${again.firstRow.to}`;
-  return [...(changed.length === 0 ? ['No section can change'] : changed), end].map((line) => `${line}.`);
+  const said = [...(changed.length === 0 ? ['No section can change'] : changed), end].map((line) => `${line}.`);
+  return [...said, ...again.notes.map((note) => rowNoteText(note, row))];
 }
 
 /** Why the view does not stand where it was left; empty where it does. */

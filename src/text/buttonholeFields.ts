@@ -5,6 +5,7 @@ export const BUTTONHOLES = {
   from: 'Before the first',
   to: 'After the last',
   gap: 'Between two',
+  rib: 'In the purl columns of the rib',
   workOut: 'Work out',
   ways: { gap: 'the gaps', ends: 'both ends', holes: 'how many', total: 'the total' },
   none: 'Give a number of buttonholes to place them on this band, in working order.',

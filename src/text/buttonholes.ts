@@ -50,14 +50,27 @@ export function buttonholesText(plan: PickupPlan, { terms, form }: Pick<Voice, '
   const markers = markersText(row.holes);
   if (form === 'short') return `Buttonholes: ${shortRow(row)}. Markers ${markers}.`;
   const { stitches } = row;
-  const eyelet = stitches === 2 ? `, or work ${terms.yarnOver}, k2tog` : '';
-  const where = `on a right-side ${rowOrRound(plan)} near the middle of the band`;
+  const eyelet = stitches === 2 ? eyeletText(row, terms) : '';
+  const inRib = row.rib ? `, each with its middle in a purl column of the rib` : '';
+  // In the round every round is worked from the right side.
+  const where = `on a ${plan.pickup.joined ? 'round' : 'right-side row'} near the middle of the band`;
   const each = row.holes.length === 1 ? 'For the buttonhole' : 'For each buttonhole';
   return (
-    `${counted(row.holes.length, 'buttonhole')}, ${where}: ${buttonholeRow(row)} (${plan.target} in all). ` +
+    `${counted(row.holes.length, 'buttonhole')}, ${where}${inRib}: ${buttonholeRow(row)} (${plan.target} in all). ` +
     `${each} ${terms.bindOff} ${stitches} and cast on ${stitches} over the gap on the next ${rowOrRound(plan)}${eyelet}. ` +
     `Mark the middle of each for its button: ${markers}.`
   );
+}
+
+/**
+ * A small hole by a yarn over: in a rib it stands where a purl was, and the decrease beside it leaves a knit stitch on
+ * top (the same source); over two purls it is worked between them.
+ */
+function eyeletText({ rib }: HoleRow, { yarnOver }: Voice['terms']): string {
+  if (!rib) return `, or work ${yarnOver}, k2tog`;
+  return rib.purl > 1
+    ? `, or work ${yarnOver}, p2tog`
+    : `, or work a ${yarnOver} where its purl was and decrease with the knit stitch on top`;
 }
 
 /** Where the middles of the holes lie: `after 5, 24 and 43 stitches`, or `in stitches 5, 24 and 43`. */

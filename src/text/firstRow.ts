@@ -1,5 +1,5 @@
-import type { FirstRow, RowGroup, RowWork } from '../pickup';
-import { stitchesText, times, timesMore } from './words';
+import type { FirstRow, Note, PickupPlan, RowGroup, RowWork } from '../pickup';
+import { listed, stitchesText, times, timesMore } from './words';
 
 /**
  * A first row or round in a knitter's words, empty when nothing changes. A row that is one repeat, with or without
@@ -72,4 +72,19 @@ export function provedRow(row: FirstRow): string {
   const sections = sectionRowsText(row);
   const whole = firstRowProof(row);
   return sections.length > 0 ? `${sections.join('; ')}: in all it ${whole}` : `${firstRowText(row)} (${whole})`;
+}
+
+/**
+ * How the changes of a first row are placed, as it could be kept: `spaced evenly`, or `section by section, in the rib
+ * and clear of markers and seams`.
+ */
+export function placingText({ pickup, firstRow, notes }: Pick<PickupPlan, 'pickup' | 'firstRow' | 'notes'>): string {
+  const wish = pickup.firstRow;
+  const kept = (kind: Note['kind']) => notes.every((note) => note.kind !== kind);
+  const ways = [
+    ...(firstRow.parts ? ['section by section'] : []),
+    ...(wish?.rib && kept('row-not-in-rib') ? ['in the rib'] : []),
+    ...(wish?.clear && kept('row-not-clear') ? ['clear of markers and seams'] : []),
+  ];
+  return ways.length === 0 ? 'spaced evenly' : listed(ways);
 }

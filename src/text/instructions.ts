@@ -2,7 +2,7 @@ import type { PickupPlan, PlannedEdge } from '../pickup';
 import { abbreviationsText } from './abbreviations';
 import { buttonholesText } from './buttonholes';
 import { edgeTitle, shownName } from './edgeName';
-import { provedRow } from './firstRow';
+import { placingText, provedRow } from './firstRow';
 import { fabricLabel, gaugeLabel } from './labels';
 import { needleText } from './needle';
 import { rowOrRound } from './rowOrRound';
@@ -132,12 +132,14 @@ function inRib({ firstRow: { groups } }: PickupPlan): boolean {
   return groups.some(({ works }) => works.some(({ as }) => as !== undefined));
 }
 
-function changeText({ firstRow: { from, to }, points }: PickupPlan): string {
+function changeText(plan: PickupPlan): string {
+  const { firstRow, points } = plan;
+  const { from, to } = firstRow;
   const change = counted(Math.abs(to - from), to > from ? 'increase' : 'decrease');
   const holes = points.filter(({ n, second, kind }) => n !== null && second && (kind === 'row' || kind === 'stitch'));
   return holes.length > 0 && from - to === holes.length
     ? `${change} to close the holes at the steps`
-    : `${change} spaced evenly`;
+    : `${change} ${placingText(plan)}`;
 }
 
 function bandLine(plan: PickupPlan, { terms }: Voice): string[] {

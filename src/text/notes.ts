@@ -1,4 +1,4 @@
-import type { Note, OpeningKind } from '../pickup';
+import type { Note, OpeningKind, RowNote } from '../pickup';
 import type { EdgeNames } from './edgeName';
 import { densityLabel, gaugeLabel, openingsLabel, verdictClause } from './labels';
 import { lengthText, multipleText, percentText, plainNumber, stretchText } from './numbers';
@@ -95,18 +95,42 @@ export function noteText(
         `${counted(note.holes, 'buttonhole')} with their ends and a stitch between each two take ${note.needed}, and ` +
         `the band has ${stitchesText(note.total)}: have fewer or smaller ones, or shorter ends.`
       );
+    case 'buttonholes-not-in-rib':
+      return holesNoteText(note);
+    case 'row-not-clear':
+    case 'row-not-by-sections':
+    case 'row-not-in-rib':
+      return rowNoteText(note, row);
+    case 'got':
+      return gotNote(note, row);
+  }
+}
+
+/** What a first row could not keep of how it was asked to be placed, and what leaves room for it. */
+export function rowNoteText(note: RowNote, row: 'row' | 'round'): string {
+  switch (note.kind) {
     case 'row-not-clear':
       return (
         `The first ${row} changes too many stitches to keep clear of every marker and seam: some of its changes stand ` +
         'at one. Fewer sections, or a target nearer to what is picked up, leave room.'
       );
+    case 'row-not-by-sections':
+      return (
+        `A section has too few stitches to be put right by itself, so the first ${row} is spaced over all of it. Fewer ` +
+        'sections, or a target nearer to what is picked up, leave room.'
+      );
     case 'row-not-in-rib':
       return note.why === 'no-rib'
         ? `The first ${row} keeps no rib, since the band is in none that its multiple tells: choose rib for the band, and k1, p1 or k2, p2 for the repeat.`
         : `The first ${row} changes too many stitches to keep the rib. A target nearer to what is picked up leaves room.`;
-    case 'got':
-      return gotNote(note, row);
   }
+}
+
+/** Why buttonholes are not in the purl columns of a rib, and what would let them be. */
+export function holesNoteText({ why }: Extract<Note, { kind: 'buttonholes-not-in-rib' }>): string {
+  return why === 'no-rib'
+    ? 'The buttonholes lie in no purl columns, since the band is in no rib that its multiple tells: choose rib for the band, and k1, p1 or k2, p2 for the repeat.'
+    : 'The buttonholes are spaced evenly and not in the purl columns of the rib: there is no room to move them there. Fewer or smaller ones leave room.';
 }
 
 function placesCounted(openings: number, unit: OpeningKind): string {

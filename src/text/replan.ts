@@ -1,6 +1,7 @@
 import type { PickupPlan, Replan } from '../pickup';
 import { edgeTitle } from './edgeName';
-import { firstRowProof, firstRowText } from './firstRow';
+import { placingText, provedRow } from './firstRow';
+import { rowNoteText } from './notes';
 import { rowOrRound } from './rowOrRound';
 import { unitOf } from './sorts';
 import { rhythmText } from './rhythm';
@@ -29,12 +30,17 @@ export function replanText(plan: PickupPlan, again: Replan, voice: Pick<Voice, '
     return `Section ${n}, ${stitchesText(count)} to make ${running}. ${rhythms.join('. ')}.`;
   });
   const row = rowOrRound(plan);
-  const { firstRow } = again;
+  const { firstRow, notes } = again;
   const end =
     firstRow.groups.length === 0
       ? `That makes ${again.picked} in all, and the first ${row} changes nothing.`
-      : `That makes ${again.picked} in all. First ${row}: ${firstRowText(firstRow)} (${firstRowProof(firstRow)}).`;
-  return [head, ...sections, end];
+      : `That makes ${again.picked} in all. First ${row}${placed(plan, again)}: ${provedRow(firstRow)}.`;
+  return [head, ...sections, end, ...notes.map((note) => rowNoteText(note, row))];
+}
+
+/** Where the pick-up asks for more than even spacing: `, in the rib`. */
+function placed({ pickup }: PickupPlan, again: Replan): string {
+  return pickup.firstRow ? `, ${placingText({ ...again, pickup })}` : '';
 }
 
 /** `At marker 3`, `At the start`: where the rest is planned again. */

@@ -49,6 +49,7 @@ describe('a question without a file', () => {
     ['10,000 sections', ['place', '71', 'over', '88', '--sections', '10000'], '10000 is too many'],
     ['a target below 2', ['decrease', 'to', '1', 'over', '2'], 'keep 2 at least'],
     ['one stitch', ['place', '1', 'over', '88'], '1 is too few'],
+    ['a number below nothing', ['place', '-3', 'over', '88'], '-3 is too few'],
     ['text for a number', ['place', 'lots', 'over', '88'], '“lots” is not a number'],
     ['places of a length alone', ['place', '71', 'over', '50', 'cm', '--as', 'svg'], 'add --gauge'],
   ] as const)('%s: 2, one line, nothing on standard output', (_, words, part) => {

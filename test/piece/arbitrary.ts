@@ -249,7 +249,13 @@ function pickupOf(chance: Chance, id: string, pieces: RawPiece[]) {
       ? { statedRatios: some().map((ref) => ({ ...ref, pick: chance.whole(1, 5), of: chance.whole(1, 8) })) }
       : {}),
     ...(chance.whole(0, 3) === 0
-      ? { buttonholes: { holes: chance.whole(1, 9), ...chance.maybe({ stitches: 3, from: 4 }), ...foreign(chance) } }
+      ? {
+          buttonholes: {
+            holes: chance.whole(1, 9),
+            ...chance.maybe({ stitches: 3, from: 4, rib: true }),
+            ...foreign(chance),
+          },
+        }
       : {}),
     ...(chance.whole(0, 3) === 0
       ? { firstRow: { clear: chance.yes(), ...chance.maybe({ by: 'sections', rib: true }), ...foreign(chance) } }

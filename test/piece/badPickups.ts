@@ -183,6 +183,13 @@ export const BAD_PICKUPS: readonly BadFile[] = [
     `${NECKBAND} > buttonholes.from`,
     'give 1 or more',
   ),
+  wrong(
+    'pickups.0.buttonholes',
+    { holes: 5, rib: 'k2p2' },
+    'wrong-type',
+    `${NECKBAND} > buttonholes.rib`,
+    'true or false',
+  ),
   wrong('pickups.0.buttonholes', [5], 'wrong-type', `${NECKBAND} > buttonholes`, 'an object'),
   wrong('pickups.0.statedTotal', 'many', 'wrong-type', `${NECKBAND} > statedTotal`, 'a number'),
   wrong('pickups.0.statedSections', [8, -8], 'out-of-bounds', `${NECKBAND} > statedSections[1]`, 'give 0 or more'),

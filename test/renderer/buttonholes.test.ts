@@ -29,6 +29,19 @@ describe('buttonholes on a drawing', () => {
     expect(ys).toEqual([...ys].sort((a, b) => b - a));
   });
 
+  it('stand in one line, the arrow of the start beyond one that lies beside it', () => {
+    const near = draw(band('right', { buttonholes: { holes: 5, stitches: 3, from: 1, to: 1 } }));
+    const far = draw(band('right', { buttonholes: { holes: 5, stitches: 3, from: 20, to: 1 } }));
+    const lines = startsOf(dataOf(near, 'buttonhole')).map(([x]) => x);
+    for (const x of lines) expect(x).toBeCloseTo(lines[0]!, 2);
+    const outmost = (d: string) => Math.max(...[...d.matchAll(/(-?[\d.]+),/g)].map(([, x]) => Number(x)));
+    // The line goes out of the edge to its second spot, where the shaft begins.
+    const shaft = (d: string) => Number(d.split(/[ML]/)[2]!.split(',')[0]);
+    expect(shaft(dataOf(near, 'arrow'))).toBeGreaterThan(lines[0]! + 0.9 + 0.6);
+    expect(shaft(dataOf(far, 'arrow'))).toBeLessThan(shaft(dataOf(near, 'arrow')));
+    expect(outmost(dataOf(far, 'arrow'))).toBeLessThan(outmost(dataOf(near, 'arrow')));
+  });
+
   it('mirror each other about the middle of the edge', () => {
     const drawing = draw(band('right'));
     const place = drawing.places[0]!;

@@ -46,6 +46,22 @@ describe('a row of buttonholes', () => {
 });
 
 describe('the paragraph on buttonholes', () => {
+  it('says in a rib where the holes lie, and how a small one is made there', () => {
+    const us = { terms: TERMS.US, form: 'long' } as const;
+    const said = (multiple: number, plus: number) => {
+      const wish = { holes: 5, stitches: 2, from: 3, to: 3, rib: true };
+      const made = planned(wish, { target: 110, band: { fabric: 'rib', multiple, plus } });
+      const text = buttonholesText(made, us);
+      const row = /: (work .*) \(110 in all\)/.exec(text)![1]!;
+      expect(countOutHoles(row)).toEqual({ total: 110, firsts: made.holes!.holes.map(({ first }) => first) });
+      return text;
+    };
+    expect(said(4, 2)).toMatch(
+      /near the middle of the band, each with its middle in a purl column of the rib: .* or work yo, p2tog\. /,
+    );
+    expect(said(2, 0)).toContain('or work a yo where its purl was and decrease with the knit stitch on top');
+  });
+
   it('has the row, its proof, how a hole is made and where its button goes', () => {
     const made = planned({ holes: 3, stitches: 2, from: 4, to: 4 });
     const us = { terms: TERMS.US, form: 'long' } as const;

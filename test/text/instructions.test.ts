@@ -68,6 +68,24 @@ describe('instructions', () => {
     expect(instructions(made, long).at(-2)).toBe('Work 4 rows of stockinette on 47 stitches, then bind off.');
   });
 
+  test('say how a first row is placed, as far as that could be kept', () => {
+    const row = (firstRow: object, fields: object = {}) => {
+      const band = { fabric: 'rib', multiple: 2, plus: 1 };
+      const made = plan(rectangle(30, 40), along(['right'], { target: 47, band, firstRow, ...fields }));
+      return /^First (?:row|round).*?, with (?<said>.*?): /.exec(
+        instructions(made, long).find((text) => text.startsWith('First r'))!,
+      )!.groups!.said;
+    };
+    const sections = { sections: { parts: 2 } };
+    expect(row({})).toBe('7 increases spaced evenly');
+    expect(row({ clear: true }, sections)).toBe('7 increases clear of markers and seams');
+    expect(row({ rib: true, clear: true })).toBe('7 increases in the rib and clear of markers and seams');
+    expect(row({ by: 'sections' }, sections)).toBe('7 increases section by section');
+    // One section has nothing to be told apart from, and a band of another fabric has no rib to be kept.
+    expect(row({ by: 'sections' })).toBe('7 increases spaced evenly');
+    expect(row({ rib: true }, { band: {} })).toBe('7 increases spaced evenly');
+  });
+
   test('turn for a left-handed knitter', () => {
     const whole = design(rectangle(30, 42), along(['right', 'top']), { hand: 'left' });
     const [made] = planDesign(whole).pickups;

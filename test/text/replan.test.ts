@@ -32,6 +32,20 @@ describe('replanText', () => {
     expect(countFirstRow(words!)).toEqual({ uses: Number(picked), leaves: 71 });
   });
 
+  test('says how the first row is placed, and what of that it cannot keep', () => {
+    const band = { fabric: 'rib', multiple: 2 };
+    const told = (firstRow: object, onNeedle: number) => {
+      const asked = plan(rectangle(40, 28), along(['top'], { target: 44, sections: { parts: 4 }, band, firstRow }));
+      return replanText(asked, replan(asked, 1, onNeedle, 'next'), voice).slice(4);
+    };
+    expect(told({ rib: true }, 9)).toEqual([
+      expect.stringMatching(/^That makes 39 in all\. First row, in the rib: rib \d+, m1k?, /),
+    ]);
+    const [row, why] = told({ by: 'sections' }, 3);
+    expect(row).toMatch(/^That makes 33 in all\. First row, spaced evenly: /);
+    expect(why).toMatch(/^A section has too few stitches to be put right by itself/);
+  });
+
   test('says that all is as planned, and too many', () => {
     expect(replanText(made, replan(made, 1, 18, 'rest'), voice)[0]).toBe('At marker 1 you have 18, as planned.');
     expect(replanText(made, replan(made, 1, 19, 'rest'), voice)[0]).toContain('1 too many.');

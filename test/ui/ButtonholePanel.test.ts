@@ -57,6 +57,21 @@ describe('buttonholes', () => {
     expect(bench.pickup!.holes!.gaps).toEqual(Array.from({ length: 8 }, () => 12));
   });
 
+  it('are moved into the purl columns when asked, and without a trace when not', async () => {
+    const { bench, user } = shown();
+    await fill(user, 'Buttonholes', '6');
+    const rib = screen.getByRole('checkbox', { name: 'In the purl columns of the rib' });
+    await user.click(rib);
+    expect(holes(bench)).toEqual({ holes: 6, stitches: 2, from: 3, to: 3, rib: true });
+    for (const { first } of bench.pickup!.holes!.holes) expect(first % 4).toBe(3);
+    expect(screen.getByText('18 or 22 stitches between the holes')).toBeVisible();
+    expect(screen.getByText(/each with its middle in a purl column of the rib: work 2, /)).toBeVisible();
+    await fill(user, 'Buttonholes', '29');
+    expect(screen.getByText(/there is no room to move them there/)).toBeVisible();
+    await user.click(rib);
+    expect(holes(bench)).toEqual({ holes: 29, stitches: 2, from: 3, to: 3 });
+  });
+
   it('for which there is no room are said to have none', async () => {
     const { user } = shown();
     await fill(user, 'Buttonholes', '50');

@@ -45,13 +45,22 @@ describe('the first row', () => {
     expect(wish(bench)).toEqual({ by: 'whole', clear: true, rib: true });
     expect(screen.getByText(/\brib \d+, m1p\b/)).toBeVisible();
     await user.click(screen.getByRole('radio', { name: 'section by section' }));
-    expect(screen.getByText(/^Section 1: /)).toBeVisible();
+    const [first] = bench.pickup!.firstRow.parts!;
+    expect(screen.getByRole('row', { name: `1 14 ${firstRowText(first!)} 15` })).toBeVisible();
+    expect(screen.getAllByRole('row', { name: /^\d 14 no change 14$/ })).toHaveLength(2);
     expect(screen.getByText('Uses 84 stitches, leaves 88.')).toBeVisible();
     expect(bench.steps).toBe(3);
     bench.undo();
     bench.undo();
     bench.undo();
     expect(wish(bench)).toBeUndefined();
+  });
+
+  it('says beside the choice what it cannot keep', async () => {
+    const { bench, user } = shown(140);
+    await user.click(screen.getByRole('checkbox', { name: 'Keep the rib' }));
+    expect(bench.pickup!.notes).toContainEqual({ kind: 'row-not-in-rib', why: 'no-room' });
+    expect(screen.getByText(/^The first round changes too many stitches to keep the rib\./)).toBeVisible();
   });
 
   it('leaves no trace in the design once nothing is asked of it', async () => {

@@ -1,5 +1,5 @@
 import type { Gauge } from '../../units';
-import { fillDesign } from '../defaults';
+import { begunDesign } from './begun';
 import type { MeasureValues, StartedDesign, StarterKind, StarterPickup, StarterWords } from './kinds';
 import { startPiece } from './piece';
 import { STARTER_PICKUPS } from './pickups';
@@ -33,16 +33,7 @@ export function starterDesign(
 ): StartedDesign {
   const started = startPiece(kind, values, gauge, words.piece, STARTERS[kind].id, words.edges);
   if (!started.ok) return started;
-  const { id } = started.piece;
-  const design = fillDesign({
-    format: 'edgewise',
-    version: 1,
-    name: words.name,
-    units: words.units,
-    terms: words.terms,
-    hand: words.hand,
-    pieces: [],
-    pickups: STARTER_PICKUPS[kind].map((pickup) => rawPickup(id, pickup, words.pickups(pickup.key))),
-  });
-  return { ok: true, design: { ...design, pieces: [started.piece] } };
+  const { piece } = started;
+  const pickups = STARTER_PICKUPS[kind].map((pickup) => rawPickup(piece.id, pickup, words.pickups(pickup.key)));
+  return { ok: true, design: begunDesign(words, piece, pickups) };
 }

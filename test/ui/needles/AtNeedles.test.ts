@@ -3,6 +3,7 @@ import userEvent from '@testing-library/user-event';
 import { createRawSnippet } from 'svelte';
 import { describe, expect, it, vi } from 'vitest';
 import type { NeedlePlace } from '../../../src/pickup';
+import { AT_NEEDLES } from '../../../src/text';
 import { Workbench, type NeedlesDesk } from '../../../src/ui';
 import AtNeedles from '../../../src/ui/needles/AtNeedles.svelte';
 import { readSample, type SampleName } from '../../samples/sample';
@@ -181,7 +182,7 @@ describe('another count than planned', () => {
     const field = screen.getByRole('textbox');
     await user.clear(field);
     await user.type(field, 'many');
-    expect(screen.getByText('A whole number is needed here.')).toBeInTheDocument();
+    expect(screen.getByText(AT_NEEDLES.wholeNumber)).toBeInTheDocument();
     await user.clear(field);
     await user.type(field, '400');
     expect(screen.getByText(/can't be decreased to 71 in one row/)).toBeInTheDocument();
