@@ -1,11 +1,12 @@
 import type { Design } from '../piece';
 import { fieldChanged, isFieldChange, type FieldChange } from './fieldChanges';
 import { gaugeChanged, type GaugeChange } from './gaugeChange';
+import { handoutChanged, type HandoutChange } from './handoutChange';
 import { pickupChanged, type PickupChange } from './pickupChanges';
 import { pieceChanged, type PieceChange } from './pieceChanges';
 
 /** Every way in which a design can be changed: one record each, one step of the history each. */
-export type Change = FieldChange | GaugeChange | PieceChange | PickupChange;
+export type Change = FieldChange | GaugeChange | HandoutChange | PieceChange | PickupChange;
 
 const PICKUP_KINDS = {
   'add-pickup': true,
@@ -29,5 +30,6 @@ function isPickupChange(change: PieceChange | PickupChange): change is PickupCha
 export function changed(design: Design, change: Change): Design {
   if (isFieldChange(change)) return fieldChanged(design, change);
   if (change.kind === 'gauge') return gaugeChanged(design, change);
+  if (change.kind === 'handout') return handoutChanged(design, change);
   return isPickupChange(change) ? pickupChanged(design, change) : pieceChanged(design, change);
 }

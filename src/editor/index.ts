@@ -2,6 +2,7 @@ export { changed, type Change } from './changes';
 export { copiedPieces, pasted, type Pasted } from './clipboard';
 export { COMMANDS, commandFor, type Chord, type Command, type CommandId, type Focus, type Press } from './commands';
 export { drafted, LEAST_CORNERS, pieceFrom, type Draft, type DraftStep } from './draft';
+export type { HandoutChange } from './handoutChange';
 export { heldBy, pulled, type Catch, type Held, type Hint, type Pulled } from './drag';
 export { fieldChanged, isFieldChange, type FieldChange, type PickupFields } from './fieldChanges';
 export { shownGauge, usualOver } from './gauge';

@@ -28,6 +28,9 @@ export const BOUNDS = {
   holeStitches: [1, 50],
   /** Thresholds of the verdicts, percent. */
   flat: [0, 100],
+  /** A handout's note, in letters, and how many other gauges it tells of. */
+  note: 2000,
+  handoutGauges: 6,
   /** A length by tape, mm. */
   tape: 1_000_000,
 } as const;

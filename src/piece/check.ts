@@ -1,4 +1,5 @@
 import { cornersProblem, idsProblem } from './checkCorners';
+import { handoutProblem } from './checkHandout';
 import { outlineProblem } from './checkOutline';
 import { pickupProblem } from './checkPickup';
 import type { Design } from './design';
@@ -35,7 +36,8 @@ export function assertLinesAndPickups(design: Design, file: Design): void {
   refuse(
     firstProblem(design.pieces, (piece, i) => outlineProblem(file, piece, i)) ??
       idsProblem(file, ['pickups'], 'pickups', ids) ??
-      firstProblem(design.pickups, (pickup, i) => pickupProblem(file, design.pieces, pickup, i)),
+      firstProblem(design.pickups, (pickup, i) => pickupProblem(file, design.pieces, pickup, i)) ??
+      handoutProblem(file, design.handout),
   );
 }
 

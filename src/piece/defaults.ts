@@ -1,6 +1,7 @@
 import type { Gauge } from '../units';
 import type { Design, Edge, Pickup, Piece } from './design';
-import type { RawDesign, RawPickup, RawPiece } from './schema';
+import { DEFAULT_HANDOUT, type Handout } from './handout';
+import type { RawDesign, RawHandout, RawPickup, RawPiece } from './schema';
 import { titleOf } from './title';
 
 /** Fields of `raw` in their order, then those of `defaults` that it does not have. */
@@ -73,6 +74,11 @@ function pickupOf(raw: RawPickup): Pickup {
   return firstRow ? { ...holed, firstRow: filled(firstRow, FIRST_ROW) } : even;
 }
 
+function handoutOf(raw: RawHandout): Handout {
+  const handout = filled(raw, DEFAULT_HANDOUT);
+  return { ...handout, gauges: handout.gauges.map((gauge) => filled(gauge, { over: 100 })) };
+}
+
 /**
  * The document with every default filled in. Finish and selvage stay as they are, since theirs depend on which way an
  * edge faces (outline.ts). Fields keep their order, defaults come behind them; unknown fields stay.
@@ -81,5 +87,7 @@ export function fillDesign(raw: RawDesign): Design {
   const pieces = raw.pieces.map(pieceOf);
   const name = pieces[0]?.name ?? '';
   const design = filled(raw, { name, units: 'cm', terms: 'US', hand: 'right', pickups: [] } as const);
-  return { ...design, pieces, pickups: design.pickups.map(pickupOf) };
+  const whole = { ...design, pieces, pickups: design.pickups.map(pickupOf) };
+  const { handout, ...unprinted } = whole;
+  return handout ? { ...whole, handout: handoutOf(handout) } : unprinted;
 }

@@ -1,5 +1,6 @@
 /** The design document, as stored (version 1 of the format). Plain JSON; never mutated in place. */
 import type { Gauge, Mm, Rows, Stitches } from '../units';
+import type { Handout } from './handout';
 
 export type Units = 'cm' | 'in';
 export type Terms = 'US' | 'UK';
@@ -173,4 +174,6 @@ export interface Design {
   readonly hand: Hand;
   readonly pieces: readonly Piece[];
   readonly pickups: readonly Pickup[];
+  /** How it is printed, where that was ever chosen. */
+  readonly handout?: Handout;
 }

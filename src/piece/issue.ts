@@ -17,7 +17,7 @@ const EXPECTED = {
   custom: 'object',
 } as const;
 
-const LISTS: readonly string[] = ['pieces', 'outline', 'steps', 'pickups', 'along'] satisfies ListOf[];
+const LISTS: readonly string[] = ['pieces', 'outline', 'steps', 'pickups', 'along', 'gauges'] satisfies ListOf[];
 
 function isList(key: unknown): key is ListOf {
   return typeof key === 'string' && LISTS.includes(key);
@@ -112,6 +112,9 @@ function problemOf(raw: unknown, issue: Issue): Problem {
       return bounds(requirement as number, null, true);
     case 'min_length':
     case 'max_length': {
+      if (typeof found === 'string') {
+        return { kind: 'too-long', at, found: found.length, limit: requirement as number };
+      }
       const list = isList(key) ? key : 'outline';
       const kind = issue.type === 'min_length' ? 'too-few' : 'too-many';
       return { kind, at, list, found: (found as unknown[]).length, limit: requirement as number };

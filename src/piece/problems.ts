@@ -2,7 +2,7 @@
 import type { Rows, Stitches } from '../units';
 
 /** Which list of a document an id or a count belongs to. */
-export type ListOf = 'pieces' | 'outline' | 'steps' | 'pickups' | 'along';
+export type ListOf = 'pieces' | 'outline' | 'steps' | 'pickups' | 'along' | 'gauges';
 
 /** Why a text is not JSON, where the reason can be told. */
 export type SyntaxReason =
@@ -194,6 +194,16 @@ interface FlatOrder {
   readonly slight: number;
   readonly strong: number;
 }
+interface TooLong {
+  readonly kind: 'too-long';
+  /** Letters. */
+  readonly found: number;
+  readonly limit: number;
+}
+interface BlockTwice {
+  readonly kind: 'block-twice';
+  readonly block: string;
+}
 
 /** Why a document is refused. The numbers and names are those a sentence needs; `found` is the value that stood there. */
 export type Problem = {
@@ -232,6 +242,8 @@ export type Problem = {
   | RatioAboveOne
   | LengthWithoutGauge
   | FlatOrder
+  | TooLong
+  | BlockTwice
 );
 
 /** A field this version does not know, kept as it is. */

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
 import { BOUNDS } from './bounds';
+import { HANDOUT_BLOCKS } from './handout';
 
 /**
  * The shape of a raw document: types, choices and bounds of single values. What takes two values to judge (ids, the
@@ -15,13 +16,15 @@ function record<const E extends v.ObjectEntries>(entries: E) {
 }
 
 /** A record without required fields, for which a list could pass too. */
-function optionalRecord<const E extends v.ObjectEntries>(entries: E) {
-  return v.optional(
-    v.pipe(
-      v.custom<unknown>((value) => !Array.isArray(value)),
-      record(entries),
-    ),
+function looseRecord<const E extends v.ObjectEntries>(entries: E) {
+  return v.pipe(
+    v.custom<unknown>((value) => !Array.isArray(value)),
+    record(entries),
   );
+}
+
+function optionalRecord<const E extends v.ObjectEntries>(entries: E) {
+  return v.optional(looseRecord(entries));
 }
 
 const number = () => v.pipe(v.number(), v.finite());
@@ -153,6 +156,16 @@ const pickup = record({
   firstRow: v.nullish(firstRow),
 });
 
+const handout = looseRecord({
+  paper: v.optional(v.picklist(['A4', 'Letter'])),
+  orientation: v.optional(v.picklist(['portrait', 'landscape'])),
+  diagram: v.optional(v.picklist(['fitted', 'true-size'])),
+  version: v.optional(v.picklist(['sheet', 'exercise', 'answers'])),
+  note: v.optional(v.pipe(text(), v.maxLength(BOUNDS.note))),
+  blocks: v.optional(v.array(v.picklist(HANDOUT_BLOCKS))),
+  gauges: v.optional(v.pipe(v.array(gauge), v.maxLength(BOUNDS.handoutGauges))),
+});
+
 export const designSchema = record({
   format: v.literal('edgewise'),
   version: v.literal(1),
@@ -162,8 +175,10 @@ export const designSchema = record({
   hand: v.optional(v.picklist(['right', 'left'])),
   pieces: v.pipe(v.array(piece), v.minLength(BOUNDS.pieces[0]), v.maxLength(BOUNDS.pieces[1])),
   pickups: v.optional(v.pipe(v.array(pickup), v.maxLength(BOUNDS.pickups))),
+  handout: v.nullish(handout),
 });
 
 export type RawDesign = v.InferOutput<typeof designSchema>;
 export type RawPiece = v.InferOutput<typeof piece>;
 export type RawPickup = v.InferOutput<typeof pickup>;
+export type RawHandout = v.InferOutput<typeof handout>;

@@ -37,6 +37,7 @@ const ENTRIES: Readonly<Record<ListOf, readonly [one: string, many: string]>> = 
   steps: ['step', 'steps'],
   pickups: ['pick-up', 'pick-ups'],
   along: ['stretch', 'stretches'],
+  gauges: ['gauge', 'gauges'],
 };
 
 const SYNTAX: Readonly<Record<SyntaxReason, string>> = {
@@ -163,6 +164,9 @@ const SENTENCES: { readonly [K in Problem['kind']]: (problem: Of<K>) => string }
       : `edge ${quoted(edge)} of piece ${quoted(piece)} can't go by length, since there is no gauge for the band; add one to "band" or choose another rate`,
   'flat-order': ({ slight, strong }) =>
     `the slight threshold ${figure(slight)} is above the strong one ${figure(strong)}; give them in rising order`,
+  'too-long': ({ found, limit }) =>
+    `the text has ${counted(found, 'letter')} and at most ${limit} are allowed; make it shorter`,
+  'block-twice': ({ block }) => `the block ${quoted(block)} stands in this list twice; take one of the two out`,
 };
 
 /** One sentence on one line: the place in the file, what is wrong there, and how to mend it. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { changed, type Change } from '../../src/editor';
-import { checkDesign, readDesign, type Design, type EdgeRef } from '../../src/piece';
+import { checkDesign, DEFAULT_HANDOUT, readDesign, type Design, type EdgeRef } from '../../src/piece';
 import { readSample } from '../samples/sample';
 
 const { design } = readSample('pullover');
@@ -27,6 +27,7 @@ const CHANGES: readonly Change[] = [
   { kind: 'band', pickup: neckband, band: { multiple: 3, plus: 1 } },
   { kind: 'sections', pickup: neckband, sections: { by: 'length', parts: 4, counts: 'exact' } },
   { kind: 'sections', pickup: neckband, sections: null },
+  { kind: 'handout', handout: { ...DEFAULT_HANDOUT, paper: 'Letter', note: 'Tuesday' } },
   { kind: 'pickup', pickup: neckband, fields: { target: 88, joined: false } },
 ];
 
@@ -103,6 +104,14 @@ it('no sections means no field, so that the file says nothing of them', () => {
   const none = changed(design, { kind: 'sections', pickup: neckband, sections: null });
   expect('sections' in band(none)).toBe(false);
   expect(changed(none, { kind: 'sections', pickup: neckband, sections: null })).toBe(none);
+});
+
+it('a handout that is as it comes means no field, and nothing is planned anew for it', () => {
+  expect(changed(design, { kind: 'handout', handout: null })).toBe(design);
+  const some = changed(design, { kind: 'handout', handout: { ...DEFAULT_HANDOUT, paper: 'Letter' } });
+  expect([some.pieces, some.pickups]).toEqual([design.pieces, design.pickups]);
+  expect(some.pickups).toBe(design.pickups);
+  expect(changed(some, { kind: 'handout', handout: null })).toEqual(design);
 });
 
 it('no buttonholes and no stated ratios mean no field', () => {

@@ -1,5 +1,5 @@
 import { allRound, newPickup, nextTo, runBetween, type Change } from '../../src/editor';
-import type { Design, Pickup, Piece, Rate, Stretch } from '../../src/piece';
+import { DEFAULT_HANDOUT, type Design, type Pickup, type Piece, type Rate, type Stretch } from '../../src/piece';
 
 /** Chance from a seed (mulberry32): the same seed makes the same choices. */
 export class Chance {
@@ -238,6 +238,13 @@ const MAKERS: readonly (readonly [times: number, make: Maker])[] = [
     })),
   ],
   [1, onPickup((chance, { id, along }) => ({ kind: 'measured', pickup: id, edge: chance.one(along), mm: 100 }))],
+  [
+    1,
+    (chance) => {
+      const handout = { ...DEFAULT_HANDOUT, version: chance.one(['sheet', 'exercise', 'answers'] as const) };
+      return { kind: 'handout', handout: chance.yes() ? handout : null };
+    },
+  ],
   [1, (chance) => ({ kind: 'hand', hand: chance.one(['left', 'right'] as const) })],
   [
     1,

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { readDesign, type Design } from '../../src/piece';
+import { HANDOUT_BLOCKS, readDesign, type Design } from '../../src/piece';
 
 /** A raw edge without its id: where it begins and how it runs to the corner of the next. */
 interface RawEdge {
@@ -266,6 +266,17 @@ function pickupOf(chance: Chance, id: string, pieces: RawPiece[]) {
   };
 }
 
+function handoutOf(chance: Chance) {
+  return {
+    ...chance.maybe({ paper: 'Letter', orientation: 'landscape' }),
+    ...chance.maybe({ diagram: 'true-size', note: 'for the class' }),
+    ...chance.maybe({ version: chance.one(['sheet', 'exercise', 'answers']) }),
+    ...chance.maybe({ blocks: chance.some(HANDOUT_BLOCKS).reverse() }),
+    ...chance.maybe({ gauges: Array.from({ length: chance.whole(0, 6) }, () => gaugeOf(chance)) }),
+    ...foreign(chance),
+  };
+}
+
 /**
  * Documents as a hand might write them: every field of the right kind, many of those that have defaults left out,
  * fields of other hands here and there. Outlines are counterclockwise and cross nothing. They do not shrink: the seed
@@ -285,6 +296,7 @@ export const arbitraryDocument = fc
       hand: chance.one(['right', 'left']),
       pieces,
       ...(pickups.length > 0 ? { pickups } : {}),
+      ...(chance.whole(0, 3) === 0 ? { handout: handoutOf(chance) } : {}),
       ...foreign(chance),
     };
   });

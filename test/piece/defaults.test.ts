@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readDesign, titleOf, writeDesign } from '../../src/piece';
+import { DEFAULT_HANDOUT, readDesign, titleOf, writeDesign } from '../../src/piece';
 
 const OUTLINE = [
   { id: 'foot', from: [0, 0], path: 'straight' },
@@ -112,6 +112,22 @@ describe('defaults', () => {
   it('keeps one threshold and fills in the other', () => {
     const { design } = read({ pickups: [{ id: 'edging', along, flat: { strong: 12 } }] });
     expect(design.pickups[0]!.flat).toEqual({ slight: 3, strong: 12 });
+  });
+
+  it('prints a handout as it comes, but for what the file says of it', () => {
+    const handoutOf = (handout: object) => read({ handout }).design.handout;
+    expect(handoutOf({})).toEqual(DEFAULT_HANDOUT);
+    expect(handoutOf({ paper: 'Letter', gauges: [{ stitches: 20, rows: 28 }], blocks: [] })).toEqual({
+      ...DEFAULT_HANDOUT,
+      paper: 'Letter',
+      gauges: [{ stitches: 20, rows: 28, over: 100 }],
+      blocks: [],
+    });
+  });
+
+  it('says nothing of a handout where the file does not', () => {
+    expect(read({}).design).not.toHaveProperty('handout');
+    expect(read({ handout: null }).design).not.toHaveProperty('handout');
   });
 
   it('puts defaults behind the fields of the file, which keep their order', () => {

@@ -5,6 +5,7 @@ import { GOOD } from './good';
 describe('fields of other hands', () => {
   it('are kept wherever they stand, and told of in one notice', () => {
     const document = structuredClone(GOOD) as unknown as Record<string, never[]>;
+    Object.assign(document, { handout: { paper: 'A4', gauges: [{ stitches: 22, rows: 30 }] } });
     const odd = (object: object, field = 'x') => Object.assign(object, { [field]: { any: [1, null, { x: 'y' }] } });
     const { pieces, pickups } = document as unknown as { pieces: object[]; pickups: object[] };
     const inside = (object: object | undefined, ...keys: string[]) =>
@@ -23,6 +24,8 @@ describe('fields of other hands', () => {
       [inside(pickups[0], 'sections'), 'pickups[0] "neckband" > sections.x'],
       [inside(pickups[0], 'stated', '0'), 'pickups[0] "neckband" > stated[0].x'],
       [inside(pickups[0], 'flat'), 'pickups[0] "neckband" > flat.x'],
+      [inside(document, 'handout', 'gauges', '0'), 'handout.gauges[0].x'],
+      [inside(document, 'handout'), 'handout.x'],
       [document, 'x'],
     ];
     for (const [object] of places) odd(object);
