@@ -134,10 +134,18 @@ export class Doors {
   async saveDrawing(): Promise<void> {
     const { bench } = this.#desk;
     if (!bench) return;
-    const { plan, pickup, pickupIndex } = bench;
     const { fileSvg } = await import('../renderer/file');
-    const name = fileName(plan.design.name, ...(pickup ? ['-', fileName(pickup.pickup.name)] : []), '.svg');
-    saveFile(name, fileSvg(plan, pickupIndex), 'image/svg+xml');
+    this.give('', '.svg', fileSvg(bench.plan, bench.pickupIndex), 'image/svg+xml');
+  }
+
+  /** Saves what was made of the pick-up that is shown, named after the design, the pick-up and what it is. */
+  give(kind: string, ending: string, data: string | Blob, type: string): void {
+    const { bench } = this.#desk;
+    if (!bench) return;
+    const { plan, pickup } = bench;
+    const parts = [...(pickup ? [pickup.pickup.name] : []), ...(kind === '' ? [] : [kind])];
+    const name = fileName(plan.design.name, ...parts.map((part) => `-${fileName(part)}`), ending);
+    saveFile(name, data, type);
     this.#desk.say(savedText(name));
   }
 

@@ -36,6 +36,7 @@ export const COMMANDS = [
   { id: 'designs', group: 'design', keys: [{ key: 'o', mod: true, shift: true }] },
   { id: 'link', group: 'design', keys: [{ key: 'l', mod: true, shift: true }] },
   { id: 'save-drawing', group: 'design', keys: [{ key: 's', mod: true, shift: true }] },
+  { id: 'handout', group: 'design', keys: [{ key: 'h' }] },
   { id: 'needles', group: 'design', keys: [{ key: 'k' }] },
   { id: 'undo', group: 'changes', keys: [{ key: 'z', mod: true }] },
   {

@@ -15,9 +15,6 @@ export function pageSvg({ width, height, elements }: Page, index: number, pages:
       role: 'img',
       'aria-label': pageTitle(index + 1, pages),
     },
-    children: [
-      { name: 'title', attributes: {}, children: [], text: pageTitle(index + 1, pages) },
-      ...elements,
-    ],
+    children: [{ name: 'title', attributes: {}, children: [], text: pageTitle(index + 1, pages) }, ...elements],
   });
 }

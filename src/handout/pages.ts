@@ -7,6 +7,7 @@ import { rulerBlock } from './blocks/ruler';
 import { stripsBlock } from './blocks/strips';
 import { edgesBlock, gaugesBlock, sectionsBlock } from './blocks/tables';
 import { titleBlock } from './blocks/title';
+import { inBlack } from './black';
 import { FAMILY, named, textAt } from './elements';
 import { flow } from './flow';
 import { fitted } from './letters/fitted';
@@ -61,7 +62,9 @@ export function handoutPages(work: Work): Page[] {
         {
           name: 'g',
           attributes: { class: 'page', 'font-family': FAMILY },
-          children: [...elements, named('foot', foot)],
+          children: [...elements, named('foot', foot)].map(
+            work.handout.ink === 'black' ? inBlack : (element) => element,
+          ),
         },
       ],
     };

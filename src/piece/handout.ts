@@ -28,6 +28,8 @@ export interface Handout {
   /** The diagram as large as the page has room for, or in the size of the fabric over as many pages as that takes. */
   readonly diagram: 'fitted' | 'true-size';
   readonly version: HandoutVersion;
+  /** In colour, or all in black on white, for copiers. */
+  readonly ink: 'colour' | 'black';
   /** A line or more under the title. */
   readonly note: string;
   /** The blocks that are printed, in their order. */
@@ -42,6 +44,7 @@ export const DEFAULT_HANDOUT: Handout = {
   orientation: 'portrait',
   diagram: 'fitted',
   version: 'sheet',
+  ink: 'colour',
   note: '',
   blocks: ['title', 'diagram', 'sections', 'edges', 'needle', 'instructions', 'ruler'],
   gauges: [],

@@ -161,6 +161,7 @@ const handout = looseRecord({
   orientation: v.optional(v.picklist(['portrait', 'landscape'])),
   diagram: v.optional(v.picklist(['fitted', 'true-size'])),
   version: v.optional(v.picklist(['sheet', 'exercise', 'answers'])),
+  ink: v.optional(v.picklist(['colour', 'black'])),
   note: v.optional(v.pipe(text(), v.maxLength(BOUNDS.note))),
   blocks: v.optional(v.array(v.picklist(HANDOUT_BLOCKS))),
   gauges: v.optional(v.pipe(v.array(gauge), v.maxLength(BOUNDS.handoutGauges))),

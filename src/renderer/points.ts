@@ -55,7 +55,7 @@ function marksOf(standing: Standing, used: readonly boolean[], blank: boolean): 
   let known = written.get(standing);
   if (!known) written.set(standing, (known = { over: [], used: [], skipped: [] }));
   const { over, used: full, skipped: empty } = known;
-  const ring = radius * RING;
+  const ring = blank ? radius : radius * RING;
   const dot = { first: circles(radius), second: diamonds(radius * DIAMOND) };
   const rings = { first: circles(ring), second: diamonds(ring * DIAMOND) };
   const paths: Record<'skipped' | 'skipped-second' | 'stem' | 'used' | 'used-second' | 'live', string[]> = {

@@ -1,9 +1,9 @@
 /** How long the browser may take to fetch what it saves, ms. */
 const FETCHED = 60_000;
 
-/** Hands a text to the browser to save as a file, where and how the browser does that. */
-export function saveFile(name: string, text: string, type: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type }));
+/** Hands a text or bytes to the browser to save as a file, where and how the browser does that. */
+export function saveFile(name: string, data: string | Blob, type: string): void {
+  const address = URL.createObjectURL(new Blob([data], { type }));
   const link = document.createElement('a');
   link.href = address;
   link.download = name;

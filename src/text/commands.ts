@@ -3,6 +3,7 @@
 /** What every command is called, in menus and in the list of keys. */
 export const COMMAND_LABELS = {
   new: 'Begin a new design',
+  handout: 'Print a handout, or save as PDF, SVG, PNG, CSV or text',
   quick: 'Ask a quick question, without a drawing',
   open: 'Open a design file',
   save: 'Save the design',

@@ -14,6 +14,7 @@ export const HANDOUT = {
   landscape: 'Landscape',
   diagram: 'Diagram',
   version: 'For',
+  ink: 'Printed',
   note: 'Note under the title',
   blocks: 'On the sheet, in this order',
   up: 'Up',
@@ -37,12 +38,18 @@ export const HANDOUT = {
   making: 'The document is being made …',
   failed: 'The pages could not be made',
   nothing: 'Nothing is picked up yet. Choose a run of edges first, and its handout is here.',
-  lettersMissing: 'The letters of the handout could not be fetched. The pages are shown in others; the lines may end elsewhere.',
+  lettersMissing:
+    'The letters of the handout could not be fetched. The pages are shown in others; the lines may end elsewhere.',
 } as const;
 
 export const HANDOUT_DIAGRAM: Readonly<Record<Handout['diagram'], string>> = {
   fitted: 'Fitted to the page',
   'true-size': 'Also in true size',
+};
+
+export const HANDOUT_INK: Readonly<Record<Handout['ink'], string>> = {
+  colour: 'In colour',
+  black: 'In black alone',
 };
 
 export const HANDOUT_VERSION: Readonly<Record<HandoutVersion, string>> = {

@@ -5,6 +5,7 @@ export const PAGE = {
   new: 'New',
   newDesign: 'New design',
   quick: 'Quick question',
+  handout: 'Handout',
   open: 'Open',
   save: 'Save',
   saveDrawing: 'Save drawing',

@@ -270,7 +270,7 @@ function handoutOf(chance: Chance) {
   return {
     ...chance.maybe({ paper: 'Letter', orientation: 'landscape' }),
     ...chance.maybe({ diagram: 'true-size', note: 'for the class' }),
-    ...chance.maybe({ version: chance.one(['sheet', 'exercise', 'answers']) }),
+    ...chance.maybe({ version: chance.one(['sheet', 'exercise', 'answers']), ink: chance.one(['colour', 'black']) }),
     ...chance.maybe({ blocks: chance.some(HANDOUT_BLOCKS).reverse() }),
     ...chance.maybe({ gauges: Array.from({ length: chance.whole(0, 6) }, () => gaugeOf(chance)) }),
     ...foreign(chance),

@@ -32,5 +32,7 @@ function valueOf(text: string): number | null {
 /** Gauges as they are typed. */
 export function writeGauges(gauges: readonly Gauge[]): string {
   const said = (value: number) => writeNumber(value, { digits: 2, language: 'en' });
-  return gauges.map(({ stitches, rows, over }) => `${said((stitches * OVER) / over)} × ${said((rows * OVER) / over)}`).join(', ');
+  return gauges
+    .map(({ stitches, rows, over }) => `${said((stitches * OVER) / over)} × ${said((rows * OVER) / over)}`)
+    .join(', ');
 }

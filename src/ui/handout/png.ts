@@ -18,7 +18,10 @@ export function pngSize(
  *
  * @throws Error when the browser can't draw it
  */
-export async function pngOf(svg: string, { width, height }: { readonly width: number; readonly height: number }): Promise<Blob> {
+export async function pngOf(
+  svg: string,
+  { width, height }: { readonly width: number; readonly height: number },
+): Promise<Blob> {
   const address = URL.createObjectURL(new Blob([svg], { type: 'image/svg+xml' }));
   try {
     const image = new Image(width, height);

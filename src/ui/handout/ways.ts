@@ -1,6 +1,7 @@
 import { ForeignLettersError, type Page } from '../../handout';
 import type { Workbench } from '../workbench.svelte';
-import { foreignLettersText, HANDOUT, instructions, pngTooLarge } from '../../text';
+import { foreignLettersText, HANDOUT, instructions, planCsv, planDocument, pngTooLarge } from '../../text';
+import { instructionsHtml } from './shim';
 import { letterFiles } from './letters';
 import { pngOf, pngSize } from './png';
 
@@ -45,13 +46,33 @@ export async function givePng({ plan, pickupIndex }: Workbench, dots: number, gi
   return '';
 }
 
-export async function giveCsv({ plan, pickup }: Workbench, give: Give): Said {
-  const { planCsv, planDocument } = await import('../../text');
+export function giveCsv({ plan, pickup }: Workbench, give: Give): Said {
   give('openings', '.csv', planCsv(planDocument(plan, {}, pickup?.pickup.id)), 'text/csv');
-  return '';
+  return Promise.resolve('');
 }
 
 export async function giveText({ pickup, voice }: Workbench, give: Give): Said {
   if (pickup) give('instructions', '.txt', `${instructions(pickup, voice).join('\n\n')}\n`, 'text/plain');
   return Promise.resolve('');
+}
+
+export function giveHtml({ plan, pickup, voice }: Workbench, give: Give): Said {
+  if (pickup) give('instructions', '.html', instructionsHtml(plan.design.name, pickup, voice), 'text/html');
+  return Promise.resolve('');
+}
+
+/** Copies the instructions as HTML and as plain text, so that headings and tables come along where they can be pasted. */
+export async function copyInstructions({ plan, pickup, voice }: Workbench): Said {
+  if (!pickup) return '';
+  const kinds = {
+    'text/html': instructionsHtml(plan.design.name, pickup, voice),
+    'text/plain': instructions(pickup, voice).join('\n\n'),
+  };
+  try {
+    const items = Object.entries(kinds).map(([type, text]) => [type, new Blob([text], { type })] as const);
+    await navigator.clipboard.write([new ClipboardItem(Object.fromEntries(items))]);
+    return HANDOUT.copied;
+  } catch {
+    return HANDOUT.notCopied;
+  }
 }
