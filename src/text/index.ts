@@ -20,6 +20,7 @@ export * from './firstRowFields';
 export * from './handoutProblems';
 export * from './instructions';
 export * from './handout';
+export * from './handoutWork';
 export * from './keeping';
 export * from './kept';
 export * from './labels';
