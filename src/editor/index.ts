@@ -1,8 +1,10 @@
+export { workAt, type NotAtGauge, type WorkedAt } from './atGauge';
 export { changed, type Change } from './changes';
 export { copiedPieces, pasted, type Pasted } from './clipboard';
 export { COMMANDS, commandFor, type Chord, type Command, type CommandId, type Focus, type Press } from './commands';
 export { drafted, LEAST_CORNERS, pieceFrom, type Draft, type DraftStep } from './draft';
 export type { HandoutChange } from './handoutChange';
+export { handoutWork, type HandoutWork, type HandoutWorkWords } from './handoutWork';
 export { heldBy, pulled, type Catch, type Held, type Hint, type Pulled } from './drag';
 export { fieldChanged, isFieldChange, type FieldChange, type PickupFields } from './fieldChanges';
 export { shownGauge, usualOver } from './gauge';
@@ -27,6 +29,7 @@ export {
 export { isSymmetric } from './outline/symmetric';
 export type { PickupChange } from './pickupChanges';
 export type { EdgeChange, OutlineChange, PieceChange, PieceFields } from './pieceChanges';
+export { practiceStrips, usualGauges, type Strip } from './practiceStrips';
 export { regridded } from './regrid';
 export { allRound, newPickup, nextTo, runBetween } from './runs';
 export { centred, keptUnder, panned, SCALE, zoomed, ZOOM_STEP, type Size, type Spot, type Viewport } from './viewport';

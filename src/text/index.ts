@@ -21,6 +21,7 @@ export * from './handoutProblems';
 export * from './instructions';
 export * from './handout';
 export * from './handoutPage';
+export * from './handoutWork';
 export * from './keeping';
 export * from './kept';
 export * from './labels';
