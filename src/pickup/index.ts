@@ -1,3 +1,4 @@
+export type * from './bandEdge';
 export type * from './holeRow';
 export type * from './plan';
 export type * from './statedCheck';

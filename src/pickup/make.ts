@@ -1,6 +1,8 @@
 import type { Design, Pickup, Piece } from '../piece';
 import { measurePiece } from '../shaping';
 import { shelf } from '../units';
+import { bandEdge } from './bandCorners';
+import type { BandEdge } from './bandEdge';
 import { holeRow } from './buttonholes';
 import { checkGot, checkStated } from './check';
 import { contradictions } from './contradictions';
@@ -77,6 +79,8 @@ function makePlan(design: Design, pickup: Pickup, pieces: readonly Piece[]): Pic
   const holes = legs.flatMap(({ selection, pickedBefore }) => selection.holes.map((n) => pickedBefore + n));
   const row = rowFor({ pickup, picked, target, holes, sections, edges });
   let points: readonly PlanPoint[] | null = null;
+  let free: BandEdge | null | undefined;
+  const lengths = wants.map(({ lengthMm }) => lengthMm);
   return {
     pickup,
     bandGauge: band,
@@ -84,6 +88,10 @@ function makePlan(design: Design, pickup: Pickup, pieces: readonly Piece[]): Pic
     // Made when they are first asked for: a plan is often looked at only for its counts.
     get points() {
       return (points ??= pointsOf(legs, sections));
+    },
+    get bandEdge() {
+      const { band: of, joined } = pickup;
+      return (free ??= bandEdge({ band: of, joined, gauge: band, stretches, lengths, counts, target }));
     },
     joinMm: ruler.joinMm,
     wanted,

@@ -2,6 +2,7 @@
 import type { Design, EdgeRef, Pickup, Piece, Rate, Stretch } from '../piece';
 import type { MeasuredEdge, EdgeShape } from '../shaping';
 import type { Gauge, Mm, Rows, Stitches } from '../units';
+import type { BandEdge } from './bandEdge';
 import type { HoleRow } from './holeRow';
 import type { Agreement, StatedCheck, Verdict } from './statedCheck';
 
@@ -284,6 +285,8 @@ export interface PickupPlan {
   readonly agreements: readonly Agreement[];
   /** Null where none are asked for, or there is no room for them. */
   readonly holes: HoleRow | null;
+  /** The free edge of the band and its corners; null without a depth, a gauge or a length. */
+  readonly bandEdge: BandEdge | null;
   readonly notes: readonly Note[];
 }
 

@@ -18,21 +18,6 @@ const LEFT_OUT: Readonly<Record<string, { title: string; address: string; why: s
     address: 'https://www.purlsofwisdompa.com/blogs/words-of-wisdom/remedy-for-underarm-holes',
     why: 'one or two stitches more at each end of an underarm, lost again in the second row: gaps between a piece and its neighbor are not planned, only the holes of steps',
   },
-  K01: {
-    title: "Josephine's squares: adding a border",
-    address: 'http://stitchtherapyknitalong.blogspot.com/2013/03/josephines-squares-adding-border.html',
-    why: 'increases at the corners of a border, which are not planned yet',
-  },
-  K03: {
-    title: 'Knitting a mitered square',
-    address: 'http://gardengnomeathome.blogspot.com/2010/04/knitting-mitered-square.html',
-    why: 'decreases at the middle of a mitered square, which are not planned yet',
-  },
-  K04: {
-    title: 'Entrelac knitting',
-    address: 'https://docslib.org/doc/5694404/entrelac-knitting',
-    why: 'the angle of a mitered corner, which is not planned yet',
-  },
 };
 
 /** The ids that the tests of this folder check, in no order. */
