@@ -79,8 +79,7 @@ export function handoutTitle(design: string, plan: PickupPlan, version: HandoutV
   const [first] = plan.edges;
   const gauge = first?.piece.gauge;
   const band = plan.bandGauge;
-  const same =
-    gauge && band && gauge.stitches === band.stitches && gauge.rows === band.rows && gauge.over === band.over;
+  const same = band !== null && (['stitches', 'rows', 'over'] as const).every((of) => gauge?.[of] === band[of]);
   const counts = version === 'exercise' ? '' : `: ${stitchesText(plan.target)}`;
   const way = plan.pickup.joined ? 'in the round' : 'flat';
   return {
@@ -161,7 +160,7 @@ export function gaugeHead({ stitches, rows, over }: Gauge, { units }: Pick<Voice
 /** Over a practice strip. */
 export function stripText(rows: number, mm: Mm | null, gauge: Gauge, voice: Pick<Voice, 'units'>): string {
   const length = mm === null ? '' : `, ${lengthText(mm, voice.units)}`;
-  return `${counted(rows, 'row')}${length}, at ${gaugeLabel(gauge, voice.units)}`;
+  return `${counted(rows, 'row')}${length}, at ${gaugeLabel(gauge, voice.units)}.`;
 }
 
 export function stripAnswer(count: number): string {

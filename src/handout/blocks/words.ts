@@ -1,22 +1,25 @@
 import {
   abbreviationsIn,
   buttonholesText,
+  edgeTitle,
   EXERCISE,
+  HANDOUT_COLUMNS,
   handoutBand,
   handoutHeading,
   handoutSums,
   instructions,
   needleParagraph,
 } from '../../text';
-import { box, rule } from '../elements';
+import { box, rule, textAt } from '../elements';
+import { fitted } from '../letters/fitted';
 import { heading, paragraph, type Strip } from '../strip';
-import { LINE } from '../type';
+import { LINE, TYPE } from '../type';
 import type { Sheet } from '../work';
 
 /** From one line to write on to the next, mm, and how many there are. */
 const RULED = { apart: 9, lines: 6 } as const;
 /** A box to reckon in, mm high. */
-const RECKONING = 9;
+const RECKONING = 11;
 
 /** The written instructions, a paragraph each; for a class, lines to write them on. */
 export function instructionsBlock({ chosen, handout, voice, width }: Sheet): Strip[] {
@@ -35,8 +38,11 @@ export function instructionsBlock({ chosen, handout, voice, width }: Sheet): Str
   const explained = abbreviationsIn(said, voice.terms).length > 0;
   const told = own && explained ? said.slice(0, -1) : said;
   // What has a block of its own is not said twice.
-  const elsewhere = handout.blocks.includes('needle') ? needleParagraph(chosen, voice.terms) : null;
-  return [...title, ...told.filter((text) => text !== elsewhere).flatMap((text) => paragraph(text, width))];
+  const elsewhere = [
+    ...(handout.blocks.includes('needle') ? [needleParagraph(chosen, voice.terms)] : []),
+    ...(handout.blocks.includes('band') ? [buttonholesText(chosen, voice)] : []),
+  ];
+  return [...title, ...told.filter((text) => !elsewhere.includes(text)).flatMap((text) => paragraph(text, width))];
 }
 
 /** The abbreviations of the instructions, each on a line. */
@@ -55,10 +61,19 @@ export function sumBlock({ chosen, handout, voice, width }: Sheet): Strip[] {
   if (handout.version !== 'exercise') {
     return [...title, ...handoutSums(chosen, voice).flatMap((text) => paragraph(text, width, { hanging: 4 }))];
   }
-  const boxes = chosen.edges.map((): Strip => ({
+  const boxes = [
+    ...chosen.edges.map(({ piece, measured }) => edgeTitle(piece, measured.edge)),
+    HANDOUT_COLUMNS.total,
+  ].map((name): Strip => ({
     gap: 1.5,
     height: RECKONING,
-    draw: (x, y) => [box(x, y, width, RECKONING, LINE.box)],
+    draw: (x, y) => [
+      box(x, y, width, RECKONING, LINE.box),
+      textAt(fitted(name, width - 3, TYPE.small, 'italic'), x + 1.5, y + TYPE.small + 0.8, {
+        size: TYPE.small,
+        face: 'italic',
+      }),
+    ],
   }));
   return [...title, ...paragraph(EXERCISE.sum, width, { withNext: true }), ...boxes];
 }

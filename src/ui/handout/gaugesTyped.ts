@@ -19,7 +19,7 @@ export function readGauges(
     if (more !== undefined || !fits(stitches, MOST.stitches) || !fits(rows, MOST.rows)) {
       return { ok: false, why: gaugesFault(part) };
     }
-    gauges.push({ stitches, rows, over: OVER } as Gauge);
+    gauges.push({ stitches, rows, over: OVER });
   }
   return { ok: true, gauges };
 }
