@@ -13,8 +13,29 @@ import {
   writeTo,
   type LinkMade,
 } from '../storage';
-import { KEEPING, LINK, linkTooLongText, notOpenedText, notSavedText, openedText, savedText } from '../text';
+import {
+  fileNameOf,
+  KEEPING,
+  LINK,
+  linkTooLongText,
+  notOpenedText,
+  notSavedText,
+  openedText,
+  savedText,
+  type FileKind,
+} from '../text';
 import type { Desk } from './desk';
+
+/** What a browser is told of a file by its form. */
+const MEDIA_TYPES: Readonly<Record<FileKind['form'], string>> = {
+  csv: 'text/csv',
+  html: 'text/html',
+  json: 'application/json',
+  pdf: 'application/pdf',
+  png: 'image/png',
+  svg: 'image/svg+xml',
+  txt: 'text/plain',
+};
 
 /** Ways in and out for designs: files, samples, links. */
 export class Doors {
@@ -135,17 +156,15 @@ export class Doors {
     const { bench } = this.#desk;
     if (!bench) return;
     const { fileSvg } = await import('../renderer/file');
-    this.give('', '.svg', fileSvg(bench.plan, bench.pickupIndex), 'image/svg+xml');
+    this.give({ holds: 'drawing', form: 'svg' }, fileSvg(bench.plan, bench.pickupIndex));
   }
 
   /** Saves what was made of the pick-up that is shown, named after the design, the pick-up and what it is. */
-  give(kind: string, ending: string, data: string | Blob, type: string): void {
+  give(kind: FileKind, data: string | Blob): void {
     const { bench } = this.#desk;
     if (!bench) return;
-    const { plan, pickup } = bench;
-    const parts = [...(pickup ? [pickup.pickup.name] : []), ...(kind === '' ? [] : [kind])];
-    const name = fileName(plan.design.name, ...parts.map((part) => `-${fileName(part)}`), ending);
-    saveFile(name, data, type);
+    const name = fileNameOf(bench.design, bench.pickup?.pickup ?? null, kind);
+    saveFile(name, data, MEDIA_TYPES[kind.form]);
     this.#desk.say(savedText(name));
   }
 

@@ -8,13 +8,16 @@ interface Abbreviation {
   readonly meaning: (terms: Terms) => string;
 }
 
+/** How a centred double decrease goes on, whatever it is called. */
+const DOUBLE_DECREASE = 'knit the next one and pass both over it: two stitches fewer, the middle one on top';
+
 /**
  * Every abbreviation that the instructions use, in the order a list gives them. Meanings as the Craft Yarn Council's
  * list has them ("Knit Abbreviations", https://www.craftyarncouncil.com/standards/knit-abbreviations); `pu&k` and
  * `rib 10` are common practice.
  */
 const ABBREVIATIONS: readonly Abbreviation[] = [
-  { short: 'k', found: /\bk\d/, meaning: () => 'knit so many stitches' },
+  { short: 'k', found: /(?<!sl2tog )\bk\d+\b/, meaning: () => 'knit so many stitches' },
   { short: 'k2tog', found: /\bk2tog\b/, meaning: () => 'knit two stitches together: one stitch fewer' },
   {
     short: 'm1',
@@ -34,6 +37,26 @@ const ABBREVIATIONS: readonly Abbreviation[] = [
     short: 'rib',
     found: /\brib \d/,
     meaning: () => 'work so many stitches in rib, knits over knits and purls over purls',
+  },
+  {
+    short: 's2kp2',
+    found: /\bs2kp2\b/,
+    meaning: () => `slip two stitches together as if to knit them, ${DOUBLE_DECREASE}`,
+  },
+  {
+    short: 'skpo',
+    found: /\bskpo\b/,
+    meaning: () => 'slip one stitch, knit one, pass the slipped one over it: one stitch fewer',
+  },
+  {
+    short: 'sl2tog k1 psso',
+    found: /\bsl2tog k1 psso\b/,
+    meaning: () => `slip two stitches together as if to knit them, ${DOUBLE_DECREASE}`,
+  },
+  {
+    short: 'ssk',
+    found: /\bssk\b/,
+    meaning: () => 'slip two stitches one by one as if to knit them, then knit them together: one stitch fewer',
   },
   {
     short: 'yfwd',

@@ -1,5 +1,6 @@
 import type { PickupPlan, PlannedEdge, Section } from '../pickup';
 import { roundHalfDown, roundHalfUp } from '../units';
+import { cornerLines, freeEdgeLines } from './bandBoard';
 import { edgeTitle, shownName } from './edgeName';
 import { firstRowProof, firstRowText } from './firstRow';
 import { shownOperands } from './factors';
@@ -17,7 +18,8 @@ import { capitalised, rowsText, stitchesText } from './words';
 export type Asked =
   | { readonly of: 'length' | 'places' | 'wanted' | 'count' | 'stretch'; readonly edge: number }
   | { readonly of: 'ratio'; readonly edge: number; readonly ratio: number }
-  | { readonly of: 'total' | 'all-wanted' | 'first-row' }
+  | { readonly of: 'total' | 'all-wanted' | 'first-row' | 'free-edge' }
+  | { readonly of: 'corner'; readonly corner: number }
   | { readonly of: 'choice'; readonly choice: number }
   | { readonly of: 'section' | 'running' | 'after'; readonly section: number };
 
@@ -34,7 +36,7 @@ type Saying = Pick<Voice, 'terms' | 'units'>;
 
 /** The board for a number of a plan; null where there is none, or nothing to reckon. */
 export function boardOf(plan: PickupPlan, asked: Asked, voice: Saying): Board | null {
-  const found = 'edge' in asked ? edgeBoard(plan, asked, voice) : planBoard(plan, asked);
+  const found = 'edge' in asked ? edgeBoard(plan, asked, voice) : planBoard(plan, asked, voice);
   return found && found.lines.length > 0 ? found : null;
 }
 
@@ -155,7 +157,7 @@ function stretchLines(plan: PickupPlan, count: number, wanted: number | null): s
   return [...lines, `${capitalised(within)} it ${clause}.`];
 }
 
-function planBoard(plan: PickupPlan, asked: Exclude<Asked, { readonly edge: number }>): Board | null {
+function planBoard(plan: PickupPlan, asked: Exclude<Asked, { readonly edge: number }>, voice: Saying): Board | null {
   const board = (short: string, lines: readonly string[]): Board => ({
     what: `${shownName(plan.pickup.name)}: ${short}`,
     short: capitalised(short),
@@ -174,6 +176,15 @@ function planBoard(plan: PickupPlan, asked: Exclude<Asked, { readonly edge: numb
         firstRowText(firstRow),
         firstRowProof(firstRow),
       ]);
+    }
+    case 'free-edge': {
+      const { bandEdge: free } = plan;
+      return free && board('free edge', freeEdgeLines(plan, free, voice));
+    }
+    case 'corner': {
+      const { bandEdge: free } = plan;
+      const corner = free?.corners[asked.corner];
+      return free && corner ? board(`why ${corner.times} each side`, cornerLines(plan, free, corner, voice)) : null;
     }
     case 'choice': {
       const choice = plan.choices[asked.choice];

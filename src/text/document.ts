@@ -12,6 +12,7 @@ import type {
 } from '../pickup';
 import type { EdgeShape } from '../shaping';
 import { rowHeight, stitchWidth, type Mm } from '../units';
+import { bandDocument, type BandDocument } from './bandDocument';
 import { checkedDocument, type CheckedDocument } from './checkReport';
 import { edgeNames, type EdgeNames } from './edgeName';
 import { firstRowText } from './firstRow';
@@ -46,6 +47,8 @@ export interface PickupDocument {
   readonly stated: readonly CheckedDocument[];
   /** The buttonholes of the band, null where there are none. */
   readonly buttonholes: HoleRow | null;
+  /** The free edge of the band and its corners, null where its depth or a length is not known. */
+  readonly band: BandDocument | null;
   readonly text: readonly string[];
   readonly notes: readonly { readonly kind: string; readonly text: string }[];
 }
@@ -147,6 +150,7 @@ function pickupDocument(plan: PickupPlan, voice: Voice, names: EdgeNames): Picku
     points: plan.points.map((point) => pointDocument(plan, point)),
     stated: plan.stated.map((check) => checkedDocument(check, voice)),
     buttonholes: plan.holes,
+    band: bandDocument(plan),
     text: instructions(plan, voice),
     notes: plan.notes.map((note) => ({ kind: note.kind, text: noteText(note, names, voice, rowOrRound(plan)) })),
   };

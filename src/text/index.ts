@@ -1,5 +1,6 @@
 export * from './abbreviations';
 export * from './atNeedles';
+export * from './bandCorners';
 export * from './board';
 export * from './buttonholeFields';
 export * from './buttonholes';
@@ -56,6 +57,7 @@ export * from './rowOrRound';
 export * from './runs';
 export * from './schedule';
 export * from './sections';
+export { shapingRowsText } from './shapingRows';
 export * from './shelf';
 export { unitOf } from './sorts';
 export * from './start';

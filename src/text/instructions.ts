@@ -1,5 +1,6 @@
 import type { PickupPlan, PlannedEdge } from '../pickup';
 import { abbreviationsText } from './abbreviations';
+import { bandCornersText } from './bandCorners';
 import { buttonholesText } from './buttonholes';
 import { edgeTitle, shownName } from './edgeName';
 import { placingText, provedRow } from './firstRow';
@@ -17,8 +18,8 @@ import { capitalised, counted, stitchesText } from './words';
 
 /**
  * The written instructions of a pick-up, a paragraph each. Long: how to begin, where the needle goes, an edge each,
- * the total, the markers, the first row or round and what follows it. Short: the same counts and rhythms, without the
- * reasons. The abbreviations that either uses are explained at the end.
+ * the total, the markers, the first row or round, what follows it, its corners and free edge. Short: the same counts and
+ * rhythms, without the reasons. The abbreviations that either uses are explained at the end.
  */
 export function instructions(plan: PickupPlan, voice: Voice): string[] {
   const paragraphs = workText(plan, voice);
@@ -30,6 +31,7 @@ function workText(plan: PickupPlan, voice: Voice): string[] {
   const edges = plan.edges.map((edge) => edgeLine(plan, edge, voice));
   const sections = sectionsText(plan, voice);
   const holes = buttonholesText(plan, voice);
+  const corners = bandCornersText(plan, voice);
   if (voice.form === 'short') {
     const { terms } = voice;
     const way = plan.pickup.joined ? 'in the round' : 'flat';
@@ -39,6 +41,7 @@ function workText(plan: PickupPlan, voice: Voice): string[] {
       ...(sections === '' ? [] : [sections]),
       firstRowLine(plan, voice),
       ...(holes === '' ? [] : [holes]),
+      ...corners,
     ];
   }
   return [
@@ -50,6 +53,7 @@ function workText(plan: PickupPlan, voice: Voice): string[] {
     firstRowLine(plan, voice),
     ...(holes === '' ? [] : [holes]),
     ...bandLine(plan, voice),
+    ...corners,
   ];
 }
 
@@ -146,5 +150,8 @@ function bandLine(plan: PickupPlan, { terms }: Voice): string[] {
   const { rows, fabric } = plan.pickup.band;
   if (rows === undefined || rows < 1) return [];
   const fitting = counted(rows, rowOrRound(plan));
-  return [`Work ${fitting} of ${fabricLabel(fabric, terms)} on ${stitchesText(plan.target)}, then ${terms.bindOff}.`];
+  const shaped = plan.bandEdge?.tooDeep === false && plan.bandEdge.corners.some(({ times }) => times > 0);
+  const corners = shaped ? ', shaping its corners,' : ',';
+  const on = `${fabricLabel(fabric, terms)} on ${stitchesText(plan.target)}`;
+  return [`Work ${fitting} of ${on}${corners} then ${terms.bindOff}.`];
 }

@@ -10,6 +10,8 @@ describe('abbreviations', () => {
     expect(shorts('(k1, k2tog) 25 times')).toEqual(['k', 'k2tog']);
     expect(shorts('rib 10, m1p, rib 9, p2tog')).toEqual(['m1p', 'p2tog', 'rib']);
     expect(shorts('pu&k 84 stitches: (4, skip 1) ×17, 3')).toEqual(['pu&k', '×']);
+    expect(shorts('k2tog, ssk; s2kp2')).toEqual(['k2tog', 's2kp2', 'ssk']);
+    expect(shorts('k2tog, sl2tog k1 psso, skpo')).toEqual(['k2tog', 'skpo', 'sl2tog k1 psso']);
     expect(shorts('Pick up and knit 84 stitches along the rib.')).toEqual([]);
     expect(abbreviationsText(['Work even.'], TERMS.US)).toBe('');
   });
@@ -25,7 +27,7 @@ describe('abbreviations', () => {
         for (const terms of ['US', 'UK'] as const) {
           const paragraphs = instructions(pickup, voiceOf({ ...plan.design, terms }, { form }));
           const said = abbreviationsIn(paragraphs, TERMS[terms]).map((line) => line.split(':')[0]);
-          const used = ['k2tog', 'p2tog', 'm1p', 'm1', 'pu&k'].filter((short) =>
+          const used = ['k2tog', 'p2tog', 'm1p', 'm1', 'pu&k', 'ssk', 'skpo', 's2kp2'].filter((short) =>
             paragraphs.some((text) => text.split(/[^\w&]+/).includes(short)),
           );
           expect(said).toEqual(expect.arrayContaining(used));

@@ -10,7 +10,7 @@ const cm = { terms: TERMS.US, units: 'cm' } as const;
 const inches = { terms: TERMS.US, units: 'in' } as const;
 
 /** Every number of a plan that can be asked for. */
-function allAsked({ edges, choices, sections }: PickupPlan): Asked[] {
+function allAsked({ edges, choices, sections, bandEdge }: PickupPlan): Asked[] {
   return [
     ...edges.flatMap(({ ratios }, edge): Asked[] => [
       { of: 'length', edge },
@@ -23,6 +23,8 @@ function allAsked({ edges, choices, sections }: PickupPlan): Asked[] {
     { of: 'total' },
     { of: 'all-wanted' },
     { of: 'first-row' },
+    { of: 'free-edge' },
+    ...(bandEdge?.corners ?? []).map((_, corner): Asked => ({ of: 'corner', corner })),
     ...choices.map((_, choice): Asked => ({ of: 'choice', choice })),
     ...sections.flatMap((_, section): Asked[] => [
       { of: 'section', section },
@@ -113,7 +115,7 @@ describe('what stands on the board', () => {
             { from: [stitches, rows] },
             { from: [0, rows] },
           ];
-          const band = { gauge: { stitches: gauge, rows: 30 }, multiple, drawIn };
+          const band = { gauge: { stitches: gauge, rows: 30 }, multiple, drawIn, rows: parts };
           const sections = { by: 'length', parts };
           const made = plan(piece(outline), along(['edge-1', 'edge-2', 'edge-3'], { band, sections }));
           checkSums(made, units);
@@ -139,6 +141,25 @@ describe('lines', () => {
   const neckband = pickupOf(planSample('pullover'), 'neckband');
   const lines = (asked: Asked, made = neckband, voice: Parameters<typeof boardOf>[2] = cm) =>
     boardOf(made, asked, voice)?.lines;
+
+  test('the free edge of a band, and what a corner of it takes', () => {
+    const border = planSample('blanket').pickups[0]!;
+    expect(lines({ of: 'free-edge' }, border)).toEqual([
+      'Depth: 12 rounds ÷ 3.2 to the cm = 3.8 cm',
+      '4 outer corners of 90 degrees, half of which has the tangent 1: 4 × 2 × 1 × 3.75 = 30.0 cm',
+      'In all: 310 + 30 = 340.0 cm',
+      '340 cm × 1.6 stitches to the cm = 544.0',
+    ]);
+    expect(lines({ of: 'corner', corner: 0 }, border)).toEqual([
+      '90 degrees, half of which has the tangent 1.',
+      'Each side in a round: 1 × 1.6 stitches to the cm ÷ 3.2 rounds to the cm = 0.50',
+      'In 12 rounds: 0.5 × 12 = 6.0',
+    ]);
+    expect(lines({ of: 'free-edge' })).toContain(
+      'Curves turn by 294.6 degrees, in radians 5.14: 5.14 × 2.67 = 13.7 cm',
+    );
+    expect(boardOf(border, { of: 'corner', corner: 4 }, cm)).toBeNull();
+  });
 
   test('a length by the gauge: straight up, across, on a slope, round a curve', () => {
     expect(lines({ of: 'length', edge: 0 })).toEqual(['8 rows ÷ 3 to the cm = 2.7 cm']);

@@ -56,6 +56,7 @@ describe.each(SAMPLES)('planDocument of the sample %s', (name) => {
           'firstRow',
           'points',
           'stated',
+          'band',
           'text',
           'notes',
         ]),
@@ -132,6 +133,25 @@ describe('planDocument', () => {
     expect(pickup!.firstRow).toMatchObject({ from: 28, to: 31 });
     expect(pickup!.notes[0]).toMatchObject({ kind: 'too-few-openings' });
     expect(planDocument(planSample('blanket')).pickups[0]!.firstRow.text).toBe('');
+  });
+
+  test('has the free edge of the band and its corners', () => {
+    const [pickup] = planDocument(planSample('blanket')).pickups;
+    expect(pickup!.band).toMatchObject({ rows: 12, after: 544, tooDeep: false });
+    expect(pickup!.band!.freeMm).toBeCloseTo(3400, 6);
+    expect(pickup!.band!.freeStitches).toBeCloseTo(544, 6);
+    expect(pickup!.band!.corners).toHaveLength(4);
+    expect(pickup!.band!.corners[0]).toMatchObject({
+      from: { piece: 'blanket', edge: 'bound-off' },
+      to: { piece: 'blanket', edge: 'side-left' },
+      kind: 'outer',
+      seam: false,
+      stitches: [112],
+      times: 6,
+      rows: [2, 4, 6, 8, 10, 12],
+    });
+    expect(pickup!.band!.corners[0]!.degrees).toBeCloseTo(90, 9);
+    expect(planDocument(planSample('heel-flap')).pickups[0]!.band).toBeNull();
   });
 
   test('takes the terms of the design unless told otherwise', () => {

@@ -1,5 +1,6 @@
 import {
   abbreviationsIn,
+  bandCornersText,
   buttonholesText,
   edgeTitle,
   EXERCISE,
@@ -40,7 +41,7 @@ export function instructionsBlock({ chosen, handout, voice, width }: Sheet): Str
   // What has a block of its own is not said twice.
   const elsewhere = [
     ...(handout.blocks.includes('needle') ? [needleParagraph(chosen, voice.terms)] : []),
-    ...(handout.blocks.includes('band') ? [buttonholesText(chosen, voice)] : []),
+    ...(handout.blocks.includes('band') ? [buttonholesText(chosen, voice), ...bandCornersText(chosen, voice)] : []),
   ];
   return [...title, ...told.filter((text) => !elsewhere.includes(text)).flatMap((text) => paragraph(text, width))];
 }
@@ -78,9 +79,11 @@ export function sumBlock({ chosen, handout, voice, width }: Sheet): Strip[] {
   return [...title, ...paragraph(EXERCISE.sum, width, { withNext: true }), ...boxes];
 }
 
-/** What is worked on the stitches, and its buttonholes. */
+/** What is worked on the stitches, its buttonholes and its corners. */
 export function bandBlock({ chosen, handout, voice, width }: Sheet): Strip[] {
-  const holes = handout.version === 'exercise' ? '' : buttonholesText(chosen, voice);
-  const lines = [...handoutBand(chosen, handout.version, voice), ...(holes === '' ? [] : [holes])];
+  const counted = handout.version !== 'exercise';
+  const holes = counted ? buttonholesText(chosen, voice) : '';
+  const corners = counted ? bandCornersText(chosen, voice) : [];
+  const lines = [...handoutBand(chosen, handout.version, voice), ...(holes === '' ? [] : [holes]), ...corners];
   return [...heading(handoutHeading('band', voice), width), ...lines.flatMap((text) => paragraph(text, width))];
 }

@@ -11,6 +11,8 @@ const KINDS = new Set<string>([
   'total',
   'all-wanted',
   'first-row',
+  'free-edge',
+  'corner',
   'choice',
   'section',
   'running',
@@ -31,7 +33,10 @@ export function askedBy(element: HTMLElement): Asked | null {
     case 'total':
     case 'all-wanted':
     case 'first-row':
+    case 'free-edge':
       return { of };
+    case 'corner':
+      return { of, corner: first };
     case 'ratio':
       return { of, edge: first, ratio: second };
     case 'choice':

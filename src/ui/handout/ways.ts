@@ -1,12 +1,22 @@
+import type { HandoutVersion } from '../../piece';
 import { ForeignLettersError, type Page } from '../../handout';
 import type { Workbench } from '../workbench.svelte';
-import { foreignLettersText, HANDOUT, instructions, planCsv, planDocument, pngTooLarge } from '../../text';
-import { instructionsHtml } from './shim';
+import {
+  foreignLettersText,
+  HANDOUT,
+  instructions,
+  instructionsHtml,
+  instructionsPage,
+  planCsv,
+  planDocument,
+  pngTooLarge,
+  type FileKind,
+} from '../../text';
 import { letterFiles } from './letters';
 import { pngOf, pngSize } from './png';
 
-/** Gives a file to the browser to be saved, by its name without the part that says whose it is. */
-export type Give = (kind: string, ending: string, data: string | Blob, type: string) => void;
+/** Gives a file to the browser to be saved under a name that says whose it is and what. */
+export type Give = (kind: FileKind, data: string | Blob) => void;
 
 /** What came of it: said in words where it did not work, empty where it did. */
 export type Said = Promise<string>;
@@ -14,7 +24,7 @@ export type Said = Promise<string>;
 /** The pages as one document, with the letters in it. Cancelled by the signal. */
 export async function givePdf(
   pages: readonly Page[],
-  title: string,
+  { title, version }: { readonly title: string; readonly version: HandoutVersion },
   give: Give,
   signal: AbortSignal,
   onPage: (done: number, of: number) => void,
@@ -22,7 +32,7 @@ export async function givePdf(
   try {
     const [{ writePdf }, fonts] = await Promise.all([import('../../handout/pdf/writePdf'), letterFiles()]);
     const bytes = await writePdf(pages, { title, language: 'en', fonts, signal, onPage });
-    give('handout', '.pdf', new Blob([bytes.slice()], { type: 'application/pdf' }), 'application/pdf');
+    give({ holds: 'handout', version, form: 'pdf' }, new Blob([bytes.slice()], { type: 'application/pdf' }));
     return '';
   } catch (error) {
     if (signal.aborted) return HANDOUT.cancelled;
@@ -34,7 +44,7 @@ export async function givePdf(
 
 export async function giveSvg({ plan, pickupIndex }: Workbench, give: Give): Said {
   const { fileSvg } = await import('../../renderer/file');
-  give('drawing', '.svg', fileSvg(plan, pickupIndex), 'image/svg+xml');
+  give({ holds: 'drawing', form: 'svg' }, fileSvg(plan, pickupIndex));
   return '';
 }
 
@@ -42,22 +52,22 @@ export async function givePng({ plan, pickupIndex }: Workbench, dots: number, gi
   const { fileDrawing, fileSvg } = await import('../../renderer/file');
   const size = pngSize(fileDrawing(plan, pickupIndex), dots);
   if (!size) return pngTooLarge(dots);
-  give('drawing', '.png', await pngOf(fileSvg(plan, pickupIndex), size), 'image/png');
+  give({ holds: 'drawing', form: 'png' }, await pngOf(fileSvg(plan, pickupIndex), size));
   return '';
 }
 
 export function giveCsv({ plan, pickup }: Workbench, give: Give): Said {
-  give('openings', '.csv', planCsv(planDocument(plan, {}, pickup?.pickup.id)), 'text/csv');
+  give({ holds: 'plan', form: 'csv' }, planCsv(planDocument(plan, {}, pickup?.pickup.id)));
   return Promise.resolve('');
 }
 
 export async function giveText({ pickup, voice }: Workbench, give: Give): Said {
-  if (pickup) give('instructions', '.txt', `${instructions(pickup, voice).join('\n\n')}\n`, 'text/plain');
+  if (pickup) give({ holds: 'instructions', form: 'txt' }, `${instructions(pickup, voice).join('\n\n')}\n`);
   return Promise.resolve('');
 }
 
-export function giveHtml({ plan, pickup, voice }: Workbench, give: Give): Said {
-  if (pickup) give('instructions', '.html', instructionsHtml(plan.design.name, pickup, voice), 'text/html');
+export function giveHtml({ plan, pickup }: Workbench, give: Give): Said {
+  give({ holds: 'instructions', form: 'html' }, instructionsPage(plan, {}, pickup?.pickup.id));
   return Promise.resolve('');
 }
 
@@ -65,7 +75,7 @@ export function giveHtml({ plan, pickup, voice }: Workbench, give: Give): Said {
 export async function copyInstructions({ plan, pickup, voice }: Workbench): Said {
   if (!pickup) return '';
   const kinds = {
-    'text/html': instructionsHtml(plan.design.name, pickup, voice),
+    'text/html': instructionsHtml(plan, {}, pickup.pickup.id),
     'text/plain': instructions(pickup, voice).join('\n\n'),
   };
   try {
