@@ -33,6 +33,8 @@ describe('what an element asks for', () => {
       { of: 'total' },
       { of: 'all-wanted' },
       { of: 'first-row' },
+      { of: 'free-edge' },
+      { of: 'corner', corner: 0 },
       { of: 'choice', choice: 0 },
       { of: 'section', section: 0 },
       { of: 'running', section: 0 },
