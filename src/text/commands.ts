@@ -53,18 +53,3 @@ export const COMMAND_GROUPS = {
   drawing: 'Looking at the drawing',
   outline: 'Shaping and choosing',
 } as const;
-
-const KEY_NAMES: Readonly<Record<string, string>> = {
-  ArrowLeft: '←',
-  ArrowRight: '→',
-  ArrowUp: '↑',
-  ArrowDown: '↓',
-  Escape: 'Esc',
-  '-': '−',
-};
-
-/** A key as it is printed on it: `Ctrl Shift Z`, `⌘ Z`, `+`. */
-export function keyText({ key, mod, shift }: { key: string; mod?: boolean; shift?: boolean }, apple = false): string {
-  const name = KEY_NAMES[key] ?? key.toUpperCase();
-  return [...(mod ? [apple ? '⌘' : 'Ctrl'] : []), ...(shift ? ['Shift'] : []), name].join(' ');
-}

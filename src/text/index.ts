@@ -27,6 +27,7 @@ export * from './handoutPage';
 export * from './handoutWork';
 export * from './keeping';
 export * from './kept';
+export * from './keyText';
 export * from './labels';
 export * from './link';
 export * from './measureReport';
