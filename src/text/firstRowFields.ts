@@ -1,7 +1,6 @@
 import type { Note, PickupPlan, RowNote } from '../pickup';
 import { rowNoteText } from './notes';
 import { rowOrRound } from './rowOrRound';
-import { counted } from './words';
 
 /** The words of the panel that places the first row. */
 export const FIRST_ROW = {
@@ -28,10 +27,4 @@ export function rowNotes({ notes, pickup }: Pick<PickupPlan, 'notes' | 'pickup'>
 
 function isRowNote(note: Note): note is RowNote {
   return note.kind === 'row-not-clear' || note.kind === 'row-not-in-rib' || note.kind === 'row-not-by-sections';
-}
-
-/** What the first row changes, in a word or two: `4 increases`, `no change`. */
-export function firstRowGist({ firstRow: { from, to } }: Pick<PickupPlan, 'firstRow'>): string {
-  if (from === to) return 'no change';
-  return counted(Math.abs(to - from), to > from ? 'increase' : 'decrease');
 }

@@ -19,6 +19,7 @@ export * from './edgeName';
 export * from './fileNames';
 export * from './firstRow';
 export * from './firstRowFields';
+export * from './firstRowGist';
 export * from './handoutProblems';
 export * from './instructions';
 export * from './handout';
