@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { fileDrawing } from '../../src/renderer';
 import { instructions, voiceOf } from '../../src/text';
 import { readPdf, type ReadPage } from '../handout/pdf/reader';
-import { planSample, sampleFile, SAMPLES } from '../samples/sample';
+import { planSample, sampleFile } from '../samples/sample';
 import { COMMAND, edgewise, edgewiseBytes } from './runner';
 
 const PULLOVER = sampleFile('pullover');
@@ -31,7 +31,7 @@ async function pagesOf(words: readonly string[], input = '') {
 }
 
 describe('plan as pdf', () => {
-  it.each(SAMPLES)('is the drawing alone, on one page of its size: %s', async (name) => {
+  it.each(['heel-flap', 'pullover', 'strip'] as const)('is the drawing alone, on one page of its size: %s', async (name) => {
     const { pages } = await pagesOf(['plan', sampleFile(name), '--as', 'pdf']);
     const drawing = fileDrawing(planSample(name), 0);
     expect(pages).toHaveLength(1);
@@ -48,7 +48,7 @@ describe('plan as pdf', () => {
     const file = join(folder, 'neckband.pdf');
     const { status, out, err } = edgewiseBytes(['plan', PULLOVER, '--as', 'pdf', '--out', file]);
     expect([status, out.length, err]).toEqual([0, 0, '']);
-    expect((await readPdf(readFileSync(file))).pages).toHaveLength(1);
+    expect((await readPdf(new Uint8Array(readFileSync(file)))).pages).toHaveLength(1);
     expect(readdirSync(folder)).toEqual(['neckband.pdf']);
   });
 });
