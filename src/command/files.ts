@@ -35,11 +35,11 @@ export function readInput(file: string): string {
  *
  * @throws CommandError when it can't be written; what stood there stays
  */
-export function writeOutput(file: string, text: string): void {
+export function writeOutput(file: string, content: string | Uint8Array): void {
   const beside = join(dirname(file), `.${basename(file)}.${randomBytes(4).toString('hex')}`);
   try {
     if (isFolder(file)) throw Object.assign(new Error(file), { code: 'EISDIR' });
-    writeFileSync(beside, text, { flag: 'wx' });
+    writeFileSync(beside, content, { flag: 'wx' });
     renameSync(beside, file);
   } catch (error) {
     rmSync(beside, { force: true });

@@ -5,6 +5,7 @@ import {
   checkDocument,
   checkReport,
   COMMAND_HELP,
+  instructionsPage,
   measureDocument,
   measureReport,
   noticeSentence,
@@ -16,7 +17,9 @@ import {
   problemSentence,
   unexpectedText,
 } from '../text';
-import { readInput, writeOutput } from './files';
+import { readInput } from './files';
+import { give } from './output';
+import { planPdf } from './pdf';
 import { CommandError } from './problem';
 import { progressOn } from './progress';
 import { quickText } from './quick';
@@ -29,7 +32,7 @@ const NOT_FLAT = 1;
 const REFUSED = 2;
 
 /** Runs the command and returns its exit status. Nothing reaches standard output unless all went well. */
-function run(words: readonly string[]): number {
+async function run(words: readonly string[]): Promise<number> {
   try {
     const wish = readWords(words);
     if (wish.kind === 'help') {
@@ -41,8 +44,8 @@ function run(words: readonly string[]): number {
       return DONE;
     }
     const { design, notices } = readDesign(readInput(wish.file));
-    const { text, status } = work(wish, design);
-    give(text, wish.out);
+    const { content, status } = await work(wish, design);
+    give(content, wish.out);
     for (const notice of notices) say(noticeSentence(notice));
     return status;
   } catch (error) {
@@ -51,27 +54,22 @@ function run(words: readonly string[]): number {
   }
 }
 
-function give(text: string, out: string | null): void {
-  if (out === null) process.stdout.write(text);
-  else writeOutput(out, text);
-}
-
-function work(wish: Work, design: Design): { text: string; status: number } {
+async function work(wish: Work, design: Design): Promise<{ content: string | Uint8Array; status: number }> {
   switch (wish.task) {
     case 'measure': {
       const rows = surveyDesign(design).map(({ measured: edge, ...rest }) => ({ ...rest, edge }));
       return {
-        text: wish.form === 'json' ? json(measureDocument(design, rows)) : measureReport(design, rows),
+        content: wish.form === 'json' ? json(measureDocument(design, rows)) : measureReport(design, rows),
         status: DONE,
       };
     }
     case 'plan':
-      return { text: planText(wish, planned(design, wish.pickup)), status: DONE };
+      return { content: await planContent(wish, planned(design, wish.pickup)), status: DONE };
     case 'check': {
       const plan = planned(design, null);
       const isFlat = (pickup: PickupPlan) => allFlat(pickup.stated, pickup.notes);
       return {
-        text: wish.form === 'json' ? json(checkDocument(plan, isFlat)) : checkReport(plan, isFlat),
+        content: wish.form === 'json' ? json(checkDocument(plan, isFlat)) : checkReport(plan, isFlat),
         status: plan.pickups.every(isFlat) ? DONE : NOT_FLAT,
       };
     }
@@ -96,18 +94,23 @@ function planned(design: Design, pickup: string | null): DesignPlan {
   }
 }
 
-function planText(wish: Work, plan: DesignPlan): string {
+async function planContent(wish: Work, plan: DesignPlan): Promise<string | Uint8Array> {
   const chosen = wish.pickup ?? undefined;
   if (plan.pickups.length === 0) throw new CommandError({ kind: 'no-pickup' });
+  const drawn = chosen === undefined ? 0 : plan.pickups.findIndex(({ pickup }) => pickup.id === chosen);
   switch (wish.form) {
     case 'text':
       return planReport(plan, {}, chosen);
+    case 'html':
+      return instructionsPage(plan, {}, chosen);
     case 'json':
       return json(planDocument(plan, {}, chosen));
     case 'csv':
       return planCsv(planDocument(plan, {}, chosen));
     case 'svg':
-      return fileSvg(plan, chosen === undefined ? 0 : plan.pickups.findIndex(({ pickup }) => pickup.id === chosen));
+      return fileSvg(plan, drawn);
+    case 'pdf':
+      return await planPdf(plan, drawn, wish.pages, progressOn(process.stderr));
   }
 }
 
@@ -135,4 +138,4 @@ function oneLine(text: string): string {
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code !== 'EPIPE') throw error;
 });
-process.exitCode = run(process.argv.slice(2));
+process.exitCode = await run(process.argv.slice(2));

@@ -1,8 +1,11 @@
+import { PAGES_FLAGS, PAGES_OPTIONS, pagesWish, type PagesWish } from './pagesWords';
 import { CommandError } from './problem';
 import { isQuickTask, QUICK_FORMS, QUICK_OPTIONS, quickWish, type QuickTask, type QuickWish } from './quickWords';
 
 export type Task = 'measure' | 'plan' | 'check';
 export type Form = 'text' | 'json' | 'csv' | 'svg';
+/** The forms of a plan: PDF is the one that is no text. */
+export type PlanForm = Form | 'html' | 'pdf';
 
 /** What the words of the command line ask for. */
 export type Wish =
@@ -12,27 +15,29 @@ export type Wish =
       readonly kind: 'do';
       readonly task: Task;
       readonly file: string;
-      readonly form: Form;
+      readonly form: PlanForm;
       readonly pickup: string | null;
+      /** The handout's pages instead of the drawing alone, and how they differ from what the file says. */
+      readonly pages: PagesWish | null;
       readonly out: string | null;
     };
 
-const FORMS: Readonly<Record<Task | QuickTask, readonly Form[]>> = {
+const FORMS: Readonly<Record<Task, readonly PlanForm[]>> & Readonly<Record<QuickTask, readonly Form[]>> = {
   measure: ['text', 'json'],
-  plan: ['text', 'json', 'csv', 'svg'],
+  plan: ['text', 'html', 'json', 'csv', 'svg', 'pdf'],
   check: ['text', 'json'],
   ...QUICK_FORMS,
 };
 
 const OPTIONS: Readonly<Record<Task | QuickTask, readonly string[]>> = {
   measure: ['--as', '--out', '--help'],
-  plan: ['--as', '--pickup', '--out', '--help'],
+  plan: ['--as', '--pickup', ...PAGES_OPTIONS, '--out', '--help'],
   check: ['--as', '--out', '--help'],
   ...QUICK_OPTIONS,
 };
 
 /** Options that stand alone: to name them is to ask for them. */
-const FLAGS: readonly string[] = ['--grouped', '--round'];
+const FLAGS: readonly string[] = ['--grouped', '--round', ...PAGES_FLAGS];
 
 function isTask(word: string): word is Task | QuickTask {
   return Object.hasOwn(FORMS, word);
@@ -78,14 +83,20 @@ export function readWords(words: readonly string[]): Wish {
     values.set(option, value);
   }
   const asked = values.get('--as') ?? 'text';
-  const form = FORMS[command].find((known) => known === asked);
-  if (!form) throw new CommandError({ kind: 'unknown-form', word: asked, known: FORMS[command] });
   const out = values.get('--out') ?? null;
-  if (isQuickTask(command)) return quickWish(command, files, values, { form, out });
+  if (isQuickTask(command)) return quickWish(command, files, values, { form: formOf(FORMS[command], asked), out });
+  const form = formOf(FORMS[command], asked);
   const [file, extra] = files;
   if (file === undefined) throw new CommandError({ kind: 'no-file', command });
   if (extra !== undefined) throw new CommandError({ kind: 'too-many-files', word: extra });
-  return { kind: 'do', task: command, file, form, pickup: values.get('--pickup') ?? null, out };
+  const pages = pagesWish(form, values);
+  return { kind: 'do', task: command, file, form, pickup: values.get('--pickup') ?? null, pages, out };
+}
+
+function formOf<F extends PlanForm>(known: readonly F[], asked: string): F {
+  const form = known.find((one) => one === asked);
+  if (!form) throw new CommandError({ kind: 'unknown-form', word: asked, known });
+  return form;
 }
 
 function splitOption(word: string): [string, string | undefined] {

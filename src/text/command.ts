@@ -1,13 +1,17 @@
 /** What the command says: its help and what is wrong with its words. */
 import type { QuickFault, QuickField, Units } from '../piece';
+import { foreignLettersText } from './handoutProblems';
 import { quickFaultText } from './quickFaults';
 import type { QuickUnread } from './readQuick';
 
 export const COMMAND_HELP = `edgewise: pick-up points along the edges of a flat piece of knitting
 
   edgewise measure FILE [--as text|json]              every edge in stitches, rows and length
-  edgewise plan FILE [--pickup ID] [--as text|json|csv|svg]
+  edgewise plan FILE [--pickup ID] [--as text|html|json|csv|svg|pdf]
                                                       the plan, or the drawing of one pick-up
+  edgewise plan FILE --as pdf --pages [--paper A4|Letter] [--orientation portrait|landscape]
+                     [--exercise|--answers]           the handout of one pick-up, as the file has it unless said
+                                                      otherwise
   edgewise check FILE                                 is the file valid, do its stated counts lie flat?
 
   edgewise place N over R rows [--sections S] [--grouped] [--gauge ROWS] [--as text|json|csv|svg]
@@ -19,6 +23,8 @@ export const COMMAND_HELP = `edgewise: pick-up points along the edges of a flat 
   FILE          a design file (NAME.edgewise.json), or - for standard input
   --as FORM     text unless said otherwise
   --pickup ID   one pick-up of the design; the first one where a drawing needs one
+  --pages       the pages of the handout instead of the drawing alone
+  --exercise    the handout with its counts left blank, --answers with the answers to that
   --sections S  divide the edge into S equal sections
   --grouped     longer runs first, easy to remember, instead of spread evenly
   --gauge ROWS  rows of the edge to 10 cm (to 4 in where R is in inches; stitches where R is in stitches)
@@ -52,6 +58,18 @@ export type CommandProblem =
     }
   | { readonly kind: 'no-openings'; readonly form: string }
   | { readonly kind: 'twice'; readonly option: string }
+  | { readonly kind: 'only-pages'; readonly option: string }
+  | { readonly kind: 'pages-form'; readonly form: string }
+  | { readonly kind: 'not-both'; readonly options: readonly [string, string] }
+  | {
+      readonly kind: 'unknown-value';
+      readonly option: string;
+      readonly word: string;
+      readonly known: readonly string[];
+    }
+  | { readonly kind: 'terminal' }
+  | { readonly kind: 'no-letters'; readonly folder: string }
+  | { readonly kind: 'foreign'; readonly letters: readonly string[]; readonly texts: readonly string[] }
   | { readonly kind: 'unknown-form'; readonly word: string; readonly known: readonly string[] }
   | { readonly kind: 'unknown-pickup'; readonly word: string; readonly known: readonly string[] }
   | { readonly kind: 'no-pickup' }
@@ -108,6 +126,20 @@ export function commandProblemText(problem: CommandProblem): string {
       return `--as ${problem.form} needs the places of the edge, and a length alone has none: add --gauge with its rows to 10 cm (to 4 in for inches)`;
     case 'twice':
       return `${problem.option} is given twice: leave one out`;
+    case 'only-pages':
+      return `${problem.option} is about the pages of the handout: add --as pdf --pages, or leave it out`;
+    case 'pages-form':
+      return `--pages makes one document of several pages, which --as ${problem.form} can't hold: use --as pdf`;
+    case 'not-both':
+      return `${problem.options[0]} and ${problem.options[1]} are two versions: leave one out`;
+    case 'unknown-value':
+      return `${problem.option} ${problem.word} is not known: use ${either(problem.known)}`;
+    case 'terminal':
+      return "a PDF document can't be read on a terminal: add --out with the name of a file";
+    case 'no-letters':
+      return `the letters of PDF documents are missing from ${problem.folder}: put the folder back beside the command, or run npm run build again`;
+    case 'foreign':
+      return foreignLettersText(problem, 'command');
     case 'unknown-form':
       return `--as ${problem.word} is not a form of this: use ${either(problem.known)}`;
     case 'unknown-pickup':
@@ -134,6 +166,11 @@ function listOf(words: readonly string[]): string {
 /** The progress line of slow work on a terminal. */
 export function planningText(name: string, done: number, all: number): string {
   return `planning ${name} (${String(done)} of ${String(all)}) …`;
+}
+
+/** The same while a document is written, page by page. */
+export function writingText(done: number, all: number): string {
+  return `writing page ${String(Math.min(done + 1, all))} of ${String(all)} …`;
 }
 
 /** A fault of the program itself, told without a stack trace. */

@@ -79,8 +79,13 @@ function table(
   rows: readonly (readonly string[])[],
   total: readonly string[] | null,
 ): string {
+  // What nothing is known of, such as lengths without a gauge, has no column.
+  const known = heads.map((_, i) => rows.some((row) => row[i] !== ''));
   const line = (cells: readonly string[], cell: (text: string, i: number) => string) =>
-    `<tr>${cells.map(cell).join('')}</tr>`;
+    `<tr>${cells
+      .filter((_, i) => known[i])
+      .map(cell)
+      .join('')}</tr>`;
   const named = (text: string, i: number) => (i === 0 ? `<th scope="row">${escaped(text)}</th>` : element('td', text));
   return [
     '<table>',

@@ -20,6 +20,7 @@ describe('the words of the command', () => {
       file: 'a.json',
       form: 'text',
       pickup: null,
+      pages: null,
       out: null,
     });
   });
@@ -31,6 +32,7 @@ describe('the words of the command', () => {
       file: 'a.json',
       form: 'svg',
       pickup: 'neck',
+      pages: null,
       out: 'b.svg',
     });
   });
@@ -43,6 +45,16 @@ describe('the words of the command', () => {
   test('help wins wherever it stands', () => {
     expect(readWords(['--help'])).toEqual({ kind: 'help' });
     expect(readWords(['plan', '--as', 'nonsense', '-h'])).toEqual({ kind: 'help' });
+  });
+
+  test('the pages of the handout, as the file has them unless said otherwise', () => {
+    const pagesOf = (...words: string[]) => readWords(['plan', 'a.json', '--as', 'pdf', ...words]);
+    expect(pagesOf()).toMatchObject({ form: 'pdf', pages: null });
+    expect(pagesOf('--pages')).toMatchObject({ form: 'pdf', pages: {} });
+    expect(pagesOf('--pages', '--paper=letter', '--orientation', 'landscape', '--answers')).toMatchObject({
+      pages: { paper: 'Letter', orientation: 'landscape', version: 'answers' },
+    });
+    expect(pagesOf('--exercise', '--pages')).toMatchObject({ pages: { version: 'exercise' } });
   });
 
   test.each([
@@ -74,6 +86,19 @@ describe('the words of the command', () => {
     [['measure', 'a.json', '--as', 'svg'], 'unknown-form', 'text or json'],
     [['plan', 'a.json', '--as'], 'no-value', '--as needs a value'],
     [['plan', 'a.json', '--out='], 'no-value', '--out needs a value'],
+    [['plan', 'a.json', '--as', 'svg', '--pages'], 'pages-form', "which --as svg can't hold: use --as pdf"],
+    [['plan', 'a.json', '--pages'], 'pages-form', 'use --as pdf'],
+    [['plan', 'a.json', '--as', 'pdf', '--paper', 'A4'], 'only-pages', '--paper is about the pages'],
+    [['plan', 'a.json', '--exercise'], 'only-pages', 'add --as pdf --pages'],
+    [['plan', 'a.json', '--as', 'pdf', '--pages', '--exercise', '--answers'], 'not-both', 'leave one out'],
+    [
+      ['plan', 'a.json', '--as=pdf', '--pages', '--paper', 'A5'],
+      'unknown-value',
+      '--paper A5 is not known: use A4 or Letter',
+    ],
+    [['plan', 'a.json', '--as=pdf', '--pages=2'], 'no-value-wanted', '--pages stands alone'],
+    [['check', 'a.json', '--pages'], 'unknown-option', '"--pages"'],
+    [['place', '71 over 88', '--as', 'pdf'], 'unknown-form', 'text, json, csv or svg'],
     [['place'], 'no-question', 'edgewise place 71 over 88 rows'],
     [['place', '71', 'over', '88', 'over', '2'], 'no-question', 'how many stitches over what'],
     [['place', '71', 'over', '88', 'apples'], 'unknown-measure', '"apples"'],

@@ -7,6 +7,12 @@ it('says in one sentence which letters a PDF lacks, where, and what to do', () =
   );
 });
 
+it('sends those who use the command to the page', () => {
+  expect(foreignLettersText({ letters: ['編'], texts: ['編'] }, 'command')).toBe(
+    'the PDF\'s letters lack "編", needed for "編"; print from the page instead, or write it in Latin, Greek or Cyrillic letters',
+  );
+});
+
 it('names no more than a few', () => {
   const letters = Array.from('一二三四五六七八九十');
   const sentence = foreignLettersText({ letters, texts: ['一二三四五', '六七八\n九十', '十'] });

@@ -167,7 +167,7 @@ function boxOf(kinds: readonly number[], numbers: readonly number[]): number[] {
   };
   for (const kind of kinds) {
     if (kind === OPS.closePath) continue;
-    const [x1, y1, x2, y2, x3, y3] = numbers.slice(at) as [number, number, number, number, number, number];
+    const [x1, y1, x2, y2, x3, y3] = numbers.slice(at, at + 6) as [number, number, number, number, number, number];
     if (kind === OPS.curveTo) {
       for (let i = 1; i <= 200; i++) {
         const [t, u] = [i / 200, 1 - i / 200];
