@@ -25,6 +25,8 @@ const GAP = 4;
 const NARROWEST = 12;
 const BLANK_SIZE = { width: 13, height: 6 } as const;
 const TICK_SIZE = 3.2;
+/** So often a width is halved until it is exact to a millionth of a mm. */
+const HALVINGS = 32;
 /** Room over and under the text of a row. */
 const PADDING = 0.7;
 
@@ -51,19 +53,22 @@ function widthsFor(columns: readonly TableColumn[], rows: readonly (readonly Cel
   const natural = columns.map(({ head, face }, i) =>
     Math.max(textWidth(head, TYPE.small, 'italic'), ...rows.map((cells) => cellWidth(cells[i] ?? '', face))),
   );
+  // A box to write into is as wide as it is.
+  const least = natural.map((one, i) =>
+    Math.min(one, rows.some((cells) => cells[i] === BLANK) ? BLANK_SIZE.width : NARROWEST),
+  );
   const room = width - GAP * (columns.length - 1);
-  const widths = [...natural];
-  const sum = () => widths.reduce((all, one) => all + one, 0);
-  // The widest gives way down to the next widest, until all fit.
-  for (let tries = 0; sum() > room && tries < 4 * columns.length; tries++) {
-    const most = Math.max(...widths);
-    const at = widths.flatMap((one, i) => (one === most ? [i] : []));
-    const next = Math.max(NARROWEST, ...widths.filter((one) => one < most));
-    const each = Math.min((sum() - room) / at.length, Math.max(most - next, 0.5));
-    for (const i of at) widths[i] = Math.max(NARROWEST, most - each);
-    if (most <= NARROWEST) break;
+  const upTo = (limit: number) => natural.map((one, i) => Math.max(least[i]!, Math.min(one, limit)));
+  const fit = (widths: readonly number[]) => widths.reduce((sum, one) => sum + one, 0) <= room;
+  if (fit(natural)) return natural;
+  // The widest give way to one limit, which is found by halving.
+  let [low, high] = [0, Math.max(...natural)];
+  for (let i = 0; i < HALVINGS; i++) {
+    const middle = (low + high) / 2;
+    if (fit(upTo(middle))) low = middle;
+    else high = middle;
   }
-  return widths;
+  return upTo(low);
 }
 
 function cellWidth(cell: Cell, face: Face = 'regular'): number {

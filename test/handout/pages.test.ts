@@ -1,0 +1,145 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { handoutPages, pageSvg, type Work } from '../../src/handout';
+import type { Page } from '../../src/handout/pdf/page';
+import { planDesign, PlanError, type DesignPlan } from '../../src/pickup';
+import { DEFAULT_HANDOUT, HANDOUT_BLOCKS, type Handout } from '../../src/piece';
+import { tooManyTiles } from '../../src/text';
+import { expectGolden } from '../golden';
+import { arbitraryDesign } from '../piece/arbitrary';
+import { planSample, SAMPLES } from '../samples/sample';
+import { beyond, doubledIds, overlapsOn, textBox, textsOn } from './onPage';
+import { text } from './pdf/elements';
+import { itemsOf } from '../../src/handout/pdf/walk';
+import { HARD, SETTINGS, workOf } from './works';
+
+/** What is wrong with the pages of a handout, in words. Reading them refuses what no document can hold. */
+function faultsOf(work: Work): string[] {
+  const { paper, orientation } = work.handout;
+  return handoutPages(work).flatMap((page, i) => {
+    const [short, long] = paper === 'A4' ? [210, 297] : [215.9, 279.4];
+    const isUpright = orientation === 'portrait';
+    const sized = page.width === (isUpright ? short : long) && page.height === (isUpright ? long : short);
+    return [
+      ...(sized ? [] : ['size']),
+      ...overlapsOn(page).map((words) => `overlap: ${words}`),
+      ...beyond(page).map((what) => `beyond: ${what}`),
+      ...doubledIds(page).map((id) => `twice: ${id}`),
+    ].map((fault) => `page ${i + 1}, ${fault}`);
+  });
+}
+
+describe('the pages of a handout', () => {
+  describe.each(SAMPLES)('%s', (name) => {
+    const plan = planSample(name);
+    const settings = SETTINGS.map((fields, i) => [Object.values(fields).join(' '), fields, i] as const);
+
+    it.each(settings)('in %s: nothing overlaps or leaves the page', (_, fields, i) => {
+      expect(faultsOf(workOf(plan, fields, i % plan.pickups.length))).toEqual([]);
+    });
+  });
+
+  it.each(Object.keys(HARD))('with %s: nothing overlaps or leaves the page', (name) => {
+    const plan = HARD[name]!();
+    expect(faultsOf(workOf(plan))).toEqual([]);
+    expect(faultsOf(workOf(plan, { orientation: 'landscape', paper: 'Letter', version: 'exercise' }))).toEqual([]);
+  });
+
+  it('of random pieces: nothing overlaps or leaves the page', () => {
+    const settings = fc.tuple(fc.constantFrom(...SETTINGS), fc.shuffledSubarray([...HANDOUT_BLOCKS], { minLength: 4 }));
+    let made = 0;
+    fc.assert(
+      fc.property(arbitraryDesign, settings, (design, [fields, blocks]) => {
+        let plan: DesignPlan;
+        try {
+          plan = planDesign(design);
+        } catch (error) {
+          // More stitches may be demanded than a first row can make: refused, and tested elsewhere.
+          if (error instanceof PlanError) return;
+          throw error;
+        }
+        if (plan.pickups.length === 0) return;
+        made += 1;
+        expect(faultsOf(workOf(plan, { ...fields, blocks, diagram: 'fitted' }))).toEqual([]);
+      }),
+      { numRuns: 16 },
+    );
+    expect(made).toBeGreaterThan(5);
+  });
+
+  it('would tell of texts that overlap, leave the page, and of ids that are there twice', () => {
+    const page: Page = {
+      width: 100,
+      height: 100,
+      elements: [text('one', 10, 20, { id: 'a' }), text('two', 12, 21, { id: 'a' }), text('far out', 98, 50)],
+    };
+    expect(overlapsOn(page)).toEqual(['"one" and "two"']);
+    expect(beyond(page)).toEqual(['"far out"']);
+    expect(doubledIds(page)).toEqual(['a']);
+    const [turned] = itemsOf([text('level', 10, 20, { transform: 'rotate(-90 10 20)' })]);
+    if (turned?.kind !== 'text') throw new Error('no text');
+    expect(Math.min(...textBox(turned).corners.map(([, y]) => y))).toBeLessThan(15);
+  });
+
+  it('has no more on it than its blocks, in their order', () => {
+    const plan = planSample('pullover');
+    const order = (blocks: Handout['blocks']) =>
+      handoutPages(workOf(plan, { blocks }))
+        .flatMap(textsOn)
+        .filter((words) => ['Edge by edge', 'Section by section', 'Where the needle goes', '100 mm'].includes(words));
+    expect(order(['ruler', 'sections', 'edges'])).toEqual(['100 mm', 'Section by section', 'Edge by edge']);
+    expect(order(['edges', 'ruler'])).toEqual(['Edge by edge', '100 mm']);
+    expect(handoutPages(workOf(plan, { blocks: [] })).map(textsOn)).toEqual([[plan.design.name]]);
+  });
+
+  it('numbers its pages, and says the design at the foot of each', () => {
+    const plan = planSample('vest');
+    const pages = handoutPages(workOf(plan));
+    expect(pages.length).toBeGreaterThan(1);
+    pages.forEach((page, i) => {
+      expect(textsOn(page).slice(-2)).toEqual([plan.design.name, `${i + 1} of ${pages.length}`]);
+    });
+  });
+
+  it('refuses a pick-up that is not there', () => {
+    expect(() => handoutPages({ ...workOf(planSample('strip')), pickup: 7 })).toThrow(RangeError);
+  });
+});
+
+describe('a diagram in true size', () => {
+  it('has pages of its own after the others, one for every part', () => {
+    const plan = planSample('cardigan-front');
+    const fitted = handoutPages(workOf(plan));
+    const both = handoutPages(workOf(plan, { diagram: 'true-size' }));
+    expect(both.length).toBeGreaterThan(fitted.length);
+    for (const page of both.slice(fitted.length)) expect(textsOn(page)[0]).toMatch(/ in true size/);
+    expect(handoutPages(workOf(plan, { diagram: 'true-size', blocks: ['edges'] }))).toHaveLength(1);
+  });
+
+  it('of a blanket of 5 m is fitted instead, and says so', () => {
+    const plan = HARD['a blanket of 5 m']!();
+    const pages = handoutPages(workOf(plan, { diagram: 'true-size', blocks: ['title', 'diagram'] }));
+    expect(pages).toEqual(expect.arrayContaining([expect.objectContaining({ width: 210 })]));
+    const said = pages.flatMap(textsOn).join(' ');
+    const count = Number(/would take (\d+) pages/.exec(said)?.[1]);
+    // 5 m each way, along the border only: at least its length over what a page shows.
+    expect(count).toBeGreaterThan((4 * 5000) / 267);
+    expect(said).toContain(tooManyTiles(count, 40));
+    expect(said).not.toContain(', part A1');
+  });
+});
+
+describe('pages stay as they are', () => {
+  const goldens: Readonly<Record<string, () => Page[]>> = {
+    'handout-pullover': () => handoutPages({ ...workOf(planSample('pullover')), handout: DEFAULT_HANDOUT }),
+    'handout-exercise-in-black': () =>
+      handoutPages(
+        workOf(planSample('cardigan-front'), { version: 'exercise', ink: 'black', orientation: 'landscape', note: '' }),
+      ),
+  };
+
+  it.each(Object.keys(goldens))('%s', (name) => {
+    const pages = goldens[name]!();
+    expectGolden(`${name}.svg`, pageSvg(pages[0]!, 0, pages.length));
+  });
+});
