@@ -72,10 +72,19 @@ export function named(name: string, children: readonly DrawnElement[]): DrawnEle
   return { name: 'g', attributes: { class: name }, children };
 }
 
-/** The same drawing in the handout's letters. */
+/**
+ * The same drawing in the handout's letters. Its outermost group is named otherwise than on the page, whose style sheet
+ * gives a drawing the colours of the screen: paper is white in the dark too.
+ */
 export function inFamily(element: DrawnElement): DrawnElement {
-  const children = element.children.map(inFamily);
-  return 'font-family' in element.attributes
-    ? { ...element, attributes: { ...element.attributes, 'font-family': FAMILY }, children }
-    : { ...element, children };
+  const { attributes } = element;
+  return {
+    ...element,
+    attributes: {
+      ...attributes,
+      ...(attributes.class === 'drawing' ? { class: 'printed-drawing' } : {}),
+      ...('font-family' in attributes ? { 'font-family': FAMILY } : {}),
+    },
+    children: element.children.map(inFamily),
+  };
 }

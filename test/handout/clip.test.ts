@@ -23,7 +23,7 @@ const strokes = (d: string) =>
     .filter((one) => one !== '')
     .map((one) => new svgPathProperties(one));
 
-function spotsOf(stroke: svgPathProperties, count: number): Spot[] {
+function spotsOf(stroke: InstanceType<typeof svgPathProperties>, count: number): Spot[] {
   const length = stroke.getTotalLength();
   return Array.from({ length: count }, (_, i): Spot => {
     const { x, y } = stroke.getPointAtLength((length * (i + 0.5)) / count);
