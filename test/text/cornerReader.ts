@@ -45,7 +45,7 @@ function readRows(words: string, total: number): number[] {
 /** What one row's work at a corner makes of the count. */
 function changeOf(works: string): number {
   const made = works.split(', ').map((work) => {
-    if (work.startsWith("work ")) return 0;
+    if (work.startsWith('work ')) return 0;
     const [, name = '', twice] = /^(.*?)( twice)?$/.exec(work)!;
     const one = { m1: 1, k2tog: -1, ssk: -1, skpo: -1, s2kp2: -2, 'sl2tog k1 psso': -2 }[name];
     if (one === undefined) throw new Error(`Odd work "${work}"`);
