@@ -9,6 +9,7 @@ export * from './checkReport';
 export * from './choosing';
 export * from './closeUps';
 export * from './command';
+export * from './commandLabels';
 export * from './commands';
 export * from './csv';
 export * from './document';
