@@ -120,6 +120,8 @@ const page: ViteUserConfig = {
     outDir: at('./dist'),
     emptyOutDir: true,
     reportCompressedSize: false,
+    // A browser that can't preload fetches what it needs a little later, which costs less than a script for all.
+    modulePreload: { polyfill: false },
     rolldownOptions: {
       // All that the first load needs in one file: it is smaller than in many. The service worker is a file of its own.
       output: {

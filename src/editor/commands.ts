@@ -73,6 +73,10 @@ export const COMMANDS = [
   { id: 'pan-down', group: 'drawing', keys: [{ key: 'ArrowDown' }], onDrawing: true },
   { id: 'next-edge', group: 'drawing', keys: [{ key: ']' }], onDrawing: true },
   { id: 'previous-edge', group: 'drawing', keys: [{ key: '[' }], onDrawing: true },
+  { id: 'next-point', group: 'drawing', keys: [{ key: '.' }], onDrawing: true },
+  { id: 'previous-point', group: 'drawing', keys: [{ key: ',' }], onDrawing: true },
+  { id: 'first-point', group: 'drawing', keys: [{ key: 'Home' }], onDrawing: true },
+  { id: 'last-point', group: 'drawing', keys: [{ key: 'End' }], onDrawing: true },
   { id: 'let-go', group: 'drawing', keys: [{ key: 'Escape' }], onDrawing: true },
   { id: 'keys', group: 'design', keys: [{ key: '?' }] },
 ] as const satisfies readonly CommandShape[];

@@ -1,6 +1,6 @@
 import type { DesignPlan } from '../pickup';
-import { drawingDescription, drawingTitle } from '../text';
-import { chosenPieces, drawDiagram } from './diagram';
+import { describeDrawing } from './describe';
+import { drawDiagram } from './diagram';
 import { scaleToFit } from './fit';
 import type { DrawOptions } from './options';
 import type { Drawing } from './marks';
@@ -52,18 +52,4 @@ export function fileDrawing(plan: DesignPlan, pickup: number | null): Drawing {
 /** The same as a whole SVG file. */
 export function fileSvg(plan: DesignPlan, pickup: number | null): string {
   return renderSvg(fileDrawing(plan, pickup), describeDrawing(plan, pickup));
-}
-
-/** Title and description of a drawing, for those who don't see it. */
-export function describeDrawing(
-  plan: DesignPlan,
-  pickup: number | null,
-): { readonly title: string; readonly description: string } {
-  const chosen = pickup === null ? null : (plan.pickups[pickup] ?? null);
-  const names = chosenPieces(plan, chosen, undefined).map(({ piece }) => piece.name);
-  const told = chosen && { name: chosen.pickup.name, picked: chosen.picked, edges: chosen.edges.length };
-  return {
-    title: drawingTitle(plan.design.name, chosen?.pickup.name ?? null),
-    description: drawingDescription(names, told),
-  };
 }

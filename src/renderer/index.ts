@@ -1,6 +1,7 @@
 export { default as Diagram } from './Diagram.svelte';
 export { default as DiagramBody } from './DiagramBody.svelte';
 export type { Window } from './cells';
+export { describeDrawing } from './describe';
 export { chosenPieces, drawDiagram } from './diagram';
 export { bodyElements, svgElement, type DrawnElement, type Lit } from './elements';
 export { scaleToFit, type Room } from './fit';
@@ -14,4 +15,4 @@ export { gridToSheet, sheetToGrid, toFabric, toSheet, windowIn } from './place';
 export type { DrawOptions } from './options';
 export { renderSvg, renderSvgBody, writeElement } from './svg';
 export { digits } from './toPath';
-export { describeDrawing, fileDrawing, fileScale, fileSvg } from './file';
+export { fileDrawing, fileScale, fileSvg } from './file';

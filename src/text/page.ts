@@ -20,7 +20,8 @@ export const PAGE = {
   designName: 'Name of the design',
   pickup: 'Pick-up',
   drawing: 'Drawing',
-  drawingHelp: 'Arrow keys move the drawing, plus and minus zoom, 0 fits it, square brackets go from edge to edge.',
+  drawingHelp:
+    'Arrow keys move the drawing, plus and minus zoom, 0 fits it, square brackets go from edge to edge, comma and full stop from point to point.',
   view: 'View',
   fit: 'Fit',
   shape: 'Shape the outline',

@@ -23,9 +23,29 @@ export function openingPlace(plan: PickupPlan, point: PlanPoint): string {
 /** An opening: `Front, left neck: stitch 23 of 108, in row 105`, or that it is passed over. */
 export function pointReadout(plan: PickupPlan, point: PlanPoint): string {
   const edge = plan.edges[point.edge]!;
+  return `${edgeTitle(edge.piece, edge.measured.edge)}: ${pointSaid(plan, point)}`;
+}
+
+/** The same where the edge is known: `stitch 23 of 108, in row 105`. */
+function pointSaid(plan: PickupPlan, point: PlanPoint): string {
   const place = openingPlace(plan, point);
-  const said = point.n === null ? `${place} is passed over` : `stitch ${point.n} of ${plan.picked}, in ${place}`;
-  return `${edgeTitle(edge.piece, edge.measured.edge)}: ${said}`;
+  return point.n === null ? `${place} is passed over` : `stitch ${point.n} of ${plan.picked}, in ${place}`;
+}
+
+/**
+ * What is said aloud of a point that is gone to: its edge where it is another one, the point, and how many openings
+ * before it are passed over: `stitch 24 of 108, in row 107, after 1 passed over`.
+ *
+ * @param index of the point in the plan
+ * @param from index of the point where one stood, or null
+ */
+export function pointAloud(plan: PickupPlan, index: number, from: number | null): string {
+  const { points } = plan;
+  const point = points[index]!;
+  let before = index;
+  while (points[before - 1]?.n === null) before -= 1;
+  const said = from !== null && points[from]!.edge === point.edge ? pointSaid(plan, point) : pointReadout(plan, point);
+  return before < index ? `${said}, after ${index - before} passed over` : said;
 }
 
 /** An edge of the pick-up: `Front, left neck: 23 stitches from 33 rows`, or `places` of several sorts; null where nothing is picked up there. */

@@ -5,6 +5,7 @@ export { default as Side } from './Side.svelte';
 export { default as Toolbar } from './Toolbar.svelte';
 export type { NeedlesDesk } from './needles/desk';
 export type { ShelfDesk, ShelfWork } from './shelfDesk';
+export { Pointed } from './pointed.svelte';
 export { Sheet, SHEET_PX } from './sheet.svelte';
 export { loadEditing, refused, Workbench, type Outcome, type Work } from './workbench.svelte';
 export { Tools } from './tools.svelte';

@@ -1,7 +1,10 @@
 import type { Spot } from '../editor';
 import type { EdgeRef } from '../piece';
 import type { PickupPlan, PlanPoint } from '../pickup';
-import { edgeNames, edgeReadout, pointReadout } from '../text';
+import { edgeNames, edgeReadout, pointAloud, pointReadout } from '../text';
+import { pointFrom, type PointWay } from './pointFrom';
+import { reason } from './reason.svelte';
+import { wayIntoView } from './sheetView';
 import type { Sheet } from './sheet.svelte';
 import type { Workbench } from './workbench.svelte';
 
@@ -58,5 +61,32 @@ export class Pointed {
   leave(): void {
     this.#bench.hovered = null;
     this.#found = null;
+  }
+
+  /** Goes to a pick-up point by a key, and tells it: with its edge and the reason for its count where that is another. */
+  walk(way: PointWay): void {
+    const { pickup: plan, selected } = this.#bench;
+    if (!plan) return;
+    const from = this.#opening && this.#found ? this.#found.point : null;
+    const point = pointFrom(plan, way, from, selected);
+    if (point === null) return;
+    const { edge } = plan.points[point]!;
+    const { piece, measured } = plan.edges[edge]!;
+    this.#found = { plan, point };
+    this.#bench.hovered = null;
+    this.#bench.select({ piece: piece.id, edge: measured.id });
+    const why = from !== null && plan.points[from]!.edge === edge ? null : reason.words?.(this.#bench);
+    this.#bench.announcement = `${pointAloud(plan, point, from)}${why ? `. ${why}` : ''}`;
+  }
+
+  /** Brings what is chosen into view: the opening, if it is one, else its edge. */
+  show(): void {
+    const { selected } = this.#bench;
+    if (!selected) return;
+    const opening = () => (this.#opening && this.#found ? this.#sheet.spotOf(this.#found.point) : null);
+    if (!opening()) this.#sheet.show(selected);
+    const spot = opening();
+    const by = spot && wayIntoView(this.#sheet.view, this.#sheet.size, spot);
+    if (by) this.#sheet.pan(...by);
   }
 }

@@ -11,6 +11,11 @@ import {
   type Window,
 } from '../renderer';
 
+/** Room that the buttons at the foot of the view take, mm; below a width, mm, they stand in two lines. */
+const FOOT = { wide: 9, narrow: 22 };
+const NARROW = 130;
+/** How far inside the view a point must lie that is gone to, mm. */
+const WITHIN = 6;
 /** Room round the picked edges for numbers and markers, mm. */
 const AROUND = 14;
 /** Stitches are built in blocks of this part of the view, so that a small move builds nothing. */
@@ -89,4 +94,12 @@ export function nearestPoint(
     [best, least] = [[x - left, y - top], away];
   }
   return best;
+}
+
+/** How far the view must move, mm, so that a spot of the sheet lies well within it; null where it does. */
+export function wayIntoView({ left, top }: Viewport, { width, height }: Size, [x, y]: Spot): Spot | null {
+  const free = height - (width < NARROW ? FOOT.narrow : FOOT.wide);
+  const [right, down] = [x - left, y - top];
+  const isIn = right > WITHIN && right < width - WITHIN && down > WITHIN && down < free - WITHIN;
+  return isIn ? null : [width / 2 - right, free / 2 - down];
 }
