@@ -31,18 +31,21 @@ async function pagesOf(words: readonly string[], input = '') {
 }
 
 describe('plan as pdf', () => {
-  it.each(['heel-flap', 'pullover', 'strip'] as const)('is the drawing alone, on one page of its size: %s', async (name) => {
-    const { pages } = await pagesOf(['plan', sampleFile(name), '--as', 'pdf']);
-    const drawing = fileDrawing(planSample(name), 0);
-    expect(pages).toHaveLength(1);
-    const [page] = pages;
-    expect(Math.abs(page!.width - drawing.width)).toBeLessThan(0.01);
-    expect(Math.abs(page!.height - drawing.height)).toBeLessThan(0.01);
-    expect(page!.images).toBe(0);
-    expect(page!.fonts.length).toBeGreaterThan(0);
-    expect(page!.fonts.every(({ embedded }) => embedded)).toBe(true);
-    expect(page!.texts.length).toBeGreaterThan(10);
-  });
+  it.each(['heel-flap', 'pullover', 'strip'] as const)(
+    'is the drawing alone, on one page of its size: %s',
+    async (name) => {
+      const { pages } = await pagesOf(['plan', sampleFile(name), '--as', 'pdf']);
+      const drawing = fileDrawing(planSample(name), 0);
+      expect(pages).toHaveLength(1);
+      const [page] = pages;
+      expect(Math.abs(page!.width - drawing.width)).toBeLessThan(0.01);
+      expect(Math.abs(page!.height - drawing.height)).toBeLessThan(0.01);
+      expect(page!.images).toBe(0);
+      expect(page!.fonts.length).toBeGreaterThan(0);
+      expect(page!.fonts.every(({ embedded }) => embedded)).toBe(true);
+      expect(page!.texts.length).toBeGreaterThan(10);
+    },
+  );
 
   it('writes a whole file with --out, and nothing to standard output', async () => {
     const file = join(folder, 'neckband.pdf');

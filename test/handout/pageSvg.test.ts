@@ -5,7 +5,7 @@ import { DEFAULT_HANDOUT, HANDOUT_BLOCKS, type Handout } from '../../src/piece';
 import { writeElement } from '../../src/renderer';
 import { handoutWorkWords } from '../../src/text';
 import { allOf, foreignIn, readStrictXml, strokesOf } from '../renderer/strictXml';
-import { planSample, SAMPLES, type SampleName } from '../samples/sample';
+import { planSample, type SampleName } from '../samples/sample';
 
 const NASTY = 'a <b> & "c" \u0008 https://nowhere';
 
@@ -27,7 +27,7 @@ function fileOf(pages: readonly Page[]): string {
 
 const GAUGES = [{ stitches: 18, rows: 24, over: 100 }];
 
-describe.each(SAMPLES)('the pages of a handout as SVG: %s', (name) => {
+describe.each(['blanket', 'pullover', 'strip'] as const)('the pages of a handout as SVG: %s', (name) => {
   it.each([
     ['fitted', 'sheet'],
     ['true-size', 'answers'],

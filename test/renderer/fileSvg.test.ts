@@ -84,7 +84,7 @@ describe('a drawing as a file, read by another parser: strict, clean, named, and
         plan?.pickups.forEach((_, i) => expectClean(plan, i));
         drawn += plan?.pickups.length ?? 0;
       }),
-      { numRuns: 30 },
+      { numRuns: 15 },
     );
     expect(drawn).toBeGreaterThan(10);
   });
