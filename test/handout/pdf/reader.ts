@@ -42,7 +42,12 @@ type Font = { readonly name: string; readonly missingFile?: boolean; readonly da
 
 /** Reads a document with pdf.js, which is by others: all lengths in mm, y down. */
 export async function readPdf(bytes: Uint8Array) {
-  const task = getDocument({ data: bytes.slice(), verbosity: 0, fontExtraProperties: true, useSystemFonts: false });
+  const task = getDocument({
+    data: Uint8Array.from(bytes),
+    verbosity: 0,
+    fontExtraProperties: true,
+    useSystemFonts: false,
+  });
   try {
     const document = await task.promise;
     const pages: ReadPage[] = [];
@@ -75,6 +80,13 @@ async function readPage(page: PageProxy): Promise<ReadPage> {
   return { width: (right - left) * MM, height, texts, ...(await readOperators(page, height)) };
 }
 
+/** A transform of the plane, as PDF writes it. */
+type Place = readonly [number, number, number, number, number, number];
+
+function within([a, b, c, d, e, f]: Place, [g, h, i, j, k, l]: Place): Place {
+  return [a * g + c * h, b * g + d * h, a * i + c * j, b * i + d * j, a * k + c * l + e, b * k + d * l + f];
+}
+
 async function readOperators(page: PageProxy, height: number) {
   const { fnArray, argsArray } = await page.getOperatorList();
   const fonts = new Map<string, Font>();
@@ -82,12 +94,21 @@ async function readOperators(page: PageProxy, height: number) {
   const textColours: number[][] = [];
   let images = 0;
   let box: number[] = [];
+  /** How what is drawn comes to lie on the page, and what to go back to. */
+  let place: Place = [1, 0, 0, 1, 0, 0];
+  const before: Place[] = [];
   const set = { fill: [0, 0, 0], stroke: [0, 0, 0], weight: 1, cap: 0, join: 0, miter: 10, dash: [] as number[] };
   const paint = (kind: ReadPath['paint']) => {
-    const [x0, y0, x1, y1] = box as [number, number, number, number];
+    const [a, b, c, d, e, f] = place;
+    const [left = 0, bottom = 0, right = 0, top = 0] = box;
+    const corners = [left, right].flatMap((x) =>
+      [bottom, top].map((y) => [a * x + c * y + e, b * x + d * y + f] as const),
+    );
+    const [xs, ys] = [corners.map(([x]) => x), corners.map(([, y]) => y)];
+    const [x0, x1, y0, y1] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
     paths.push({
       ...set,
-      weight: set.weight * MM,
+      weight: set.weight * MM * Math.sqrt(Math.abs(a * d - b * c)),
       dash: set.dash.map((one) => one * MM),
       ...{ left: x0 * MM, right: x1 * MM, top: height - y1 * MM, bottom: height - y0 * MM },
       paint: kind,
@@ -96,6 +117,15 @@ async function readOperators(page: PageProxy, height: number) {
   fnArray.forEach((fn, i) => {
     const args = argsArray[i] as unknown[];
     switch (fn) {
+      case OPS.save:
+        before.push(place);
+        break;
+      case OPS.restore:
+        place = before.pop() ?? place;
+        break;
+      case OPS.transform:
+        place = within(place, args as unknown as Place);
+        break;
       case OPS.constructPath:
         box = boxOf(args[0] as number[], args[1] as number[]);
         break;
@@ -181,6 +211,10 @@ function boxOf(kinds: readonly number[], numbers: readonly number[]): number[] {
       [x, y] = [x1, y1];
       reach(x, y);
       at += 2;
+    } else if (kind === OPS.rectangle) {
+      reach(x1, y1);
+      reach(x1 + x2, y1 + y2);
+      at += 4;
     } else throw new Error(`The reader of tests knows no step ${kind}.`);
   }
   return box;
