@@ -8,9 +8,13 @@ import {
   placesText,
   wantedText,
 } from '../../text';
-import { heading, type Strip } from '../strip';
+import { heading, paragraph, type Strip } from '../strip';
 import { BLANK, table, TICK, type Cell, type TableColumn } from '../table';
+import { TYPE } from '../type';
 import type { Sheet } from '../work';
+
+/** In place of a count that there is none of. */
+const NONE = '–';
 
 const figures = (head: string): TableColumn => ({ head, align: 'right' });
 const words = (head: string): TableColumn => ({ head, align: 'left' });
@@ -75,11 +79,17 @@ export function gaugesBlock(sheet: Sheet): Strip[] {
   const columns = [words(HANDOUT_COLUMNS.edge), ...gauges.map(({ gauge }) => figures(gaugeHead(gauge, voice)))];
   const rows = chosen.edges.map((edge, i): Cell[] => [
     edgeTitle(edge.piece, edge.measured.edge),
-    ...gauges.map(({ plan, why }): Cell => (asks ? BLANK : plan ? String(plan.edges[i]?.count ?? '') : (why ?? ''))),
+    ...gauges.map(({ plan }): Cell => (asks ? BLANK : plan ? String(plan.edges[i]?.count ?? '') : NONE)),
   ]);
   const total: Cell[] = [
     HANDOUT_COLUMNS.total,
-    ...gauges.map(({ plan }): Cell => (asks ? BLANK : plan ? String(plan.target) : '')),
+    ...gauges.map(({ plan }): Cell => (asks ? BLANK : plan ? String(plan.target) : NONE)),
   ];
-  return [...heading(handoutHeading('gauges', voice), width), ...table(columns, [...rows, total], width)];
+  // Why a gauge has no count is said once, under the table.
+  const why = gauges.flatMap((one) => (one.why === undefined ? [] : [`${gaugeHead(one.gauge, voice)}: ${one.why}.`]));
+  return [
+    ...heading(handoutHeading('gauges', voice), width),
+    ...table(columns, [...rows, total], width),
+    ...why.flatMap((text) => paragraph(text, width, { size: TYPE.small })),
+  ];
 }
