@@ -43,7 +43,6 @@ const every = SAMPLES.flatMap((name) => {
 
 describe.each(every)('the answers of %s', (_, plan, pickup) => {
   const made = plan.pickups[pickup]!;
-  const voice = voiceOf(plan.design);
 
   it('are the counts of the plan, each in the row of its edge', () => {
     const said = wordsOf(
