@@ -104,7 +104,7 @@ describe.each(every)('the answers of %s', (_, plan, pickup) => {
     );
     const first = (pages: readonly Page[]) => {
       // The first picture has all; what follows it are closer looks at parts of it.
-      const [drawing] = elementsOf(pages).filter(({ attributes }) => attributes.class === 'drawing');
+      const [drawing] = elementsOf(pages).filter(({ attributes }) => attributes.class === 'printed-drawing');
       return [{ width: 1, height: 1, elements: [drawing!] }];
     };
     const used = ['used', 'used-second', 'live'];
