@@ -41,30 +41,38 @@ describe('the pages of a handout', () => {
     });
   });
 
-  it.each(Object.keys(HARD))('with %s: nothing overlaps or leaves the page', (name) => {
-    const plan = HARD[name]!();
-    expect(faultsOf(workOf(plan))).toEqual([]);
-    expect(faultsOf(workOf(plan, { orientation: 'landscape', paper: 'Letter', version: 'exercise' }))).toEqual([]);
-  });
+  it.each(Object.keys(HARD).map((name, i) => [name, i] as const))(
+    'with %s: nothing overlaps or leaves the page',
+    (name, i) => {
+      const plan = HARD[name]!();
+      expect(faultsOf(workOf(plan, { ...SETTINGS[i % SETTINGS.length], diagram: 'fitted' }))).toEqual([]);
+      // Tables with all that is long in two columns.
+      const narrow: Partial<Handout> = { paper: 'Letter', orientation: 'landscape', version: 'exercise' };
+      expect(faultsOf(workOf(plan, { ...narrow, blocks: ['title', 'edges', 'gauges', 'sections'] }))).toEqual([]);
+    },
+  );
 
   it('of random pieces: nothing overlaps or leaves the page', () => {
     const settings = fc.tuple(fc.constantFrom(...SETTINGS), fc.shuffledSubarray([...HANDOUT_BLOCKS], { minLength: 4 }));
     let made = 0;
     fc.assert(
-      fc.property(arbitraryDesign, settings, (design, [fields, blocks]) => {
-        let plan: DesignPlan;
-        try {
-          plan = planDesign(design);
-        } catch (error) {
-          // More stitches may be demanded than a first row can make: refused, and tested elsewhere.
-          if (error instanceof PlanError) return;
-          throw error;
-        }
-        if (plan.pickups.length === 0) return;
-        made += 1;
-        expect(faultsOf(workOf(plan, { ...fields, blocks, diagram: 'fitted' }))).toEqual([]);
-      }),
-      { numRuns: 10 },
+      fc.property(
+        arbitraryDesign.filter(({ pickups }) => pickups.length > 0),
+        settings,
+        (design, [fields, blocks]) => {
+          let plan: DesignPlan;
+          try {
+            plan = planDesign(design);
+          } catch (error) {
+            // More stitches may be demanded than a first row can make: refused, and tested elsewhere.
+            if (error instanceof PlanError) return;
+            throw error;
+          }
+          made += 1;
+          expect(faultsOf(workOf(plan, { ...fields, blocks, diagram: 'fitted' }))).toEqual([]);
+        },
+      ),
+      { numRuns: 6 },
     );
     expect(made).toBeGreaterThan(2);
   });

@@ -45,7 +45,7 @@ describe('what a handout is made of', () => {
           gauges: [
             { stitches: 20, rows: 28, over: 100 },
             { stitches: 5.5, rows: 7, over: 100 },
-          ] as unknown as Handout['gauges'],
+          ],
         },
       ],
     ];
