@@ -1,6 +1,7 @@
 import type { PickupPlan, PlannedEdge, Section } from '../pickup';
 import { roundHalfDown, roundHalfUp } from '../units';
 import { edgeTitle, shownName } from './edgeName';
+import { buttonholesBoard } from './buttonholesBoard';
 import { firstRowProof, firstRowText } from './firstRow';
 import { shownOperands } from './factors';
 import { gaugeLabel, openingLabel, verdictClause } from './labels';
@@ -17,7 +18,7 @@ import { capitalised, rowsText, stitchesText } from './words';
 export type Asked =
   | { readonly of: 'length' | 'places' | 'wanted' | 'count' | 'stretch'; readonly edge: number }
   | { readonly of: 'ratio'; readonly edge: number; readonly ratio: number }
-  | { readonly of: 'total' | 'all-wanted' | 'first-row' }
+  | { readonly of: 'total' | 'all-wanted' | 'first-row' | 'gaps' }
   | { readonly of: 'choice'; readonly choice: number }
   | { readonly of: 'section' | 'running' | 'after'; readonly section: number };
 
@@ -175,6 +176,8 @@ function planBoard(plan: PickupPlan, asked: Exclude<Asked, { readonly edge: numb
         firstRowProof(firstRow),
       ]);
     }
+    case 'gaps':
+      return board('between the buttonholes', buttonholesBoard(plan));
     case 'choice': {
       const choice = plan.choices[asked.choice];
       return choice ? board(stitchesText(choice.count), choiceLines(plan, choice.count)) : null;

@@ -11,6 +11,7 @@ const KINDS = new Set<string>([
   'total',
   'all-wanted',
   'first-row',
+  'gaps',
   'choice',
   'section',
   'running',
@@ -31,6 +32,7 @@ export function askedBy(element: HTMLElement): Asked | null {
     case 'total':
     case 'all-wanted':
     case 'first-row':
+    case 'gaps':
       return { of };
     case 'ratio':
       return { of, edge: first, ratio: second };

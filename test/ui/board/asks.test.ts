@@ -33,6 +33,7 @@ describe('what an element asks for', () => {
       { of: 'total' },
       { of: 'all-wanted' },
       { of: 'first-row' },
+      { of: 'gaps' },
       { of: 'choice', choice: 0 },
       { of: 'section', section: 0 },
       { of: 'running', section: 0 },
