@@ -2,6 +2,7 @@ import type { PickupPlan, PlannedEdge, Section } from '../pickup';
 import { roundHalfDown, roundHalfUp } from '../units';
 import { cornerLines, freeEdgeLines } from './bandBoard';
 import { edgeTitle, shownName } from './edgeName';
+import { buttonholesBoard } from './buttonholesBoard';
 import { firstRowProof, firstRowText } from './firstRow';
 import { shownOperands } from './factors';
 import { gaugeLabel, openingLabel, verdictClause } from './labels';
@@ -18,7 +19,7 @@ import { capitalised, rowsText, stitchesText } from './words';
 export type Asked =
   | { readonly of: 'length' | 'places' | 'wanted' | 'count' | 'stretch'; readonly edge: number }
   | { readonly of: 'ratio'; readonly edge: number; readonly ratio: number }
-  | { readonly of: 'total' | 'all-wanted' | 'first-row' | 'free-edge' }
+  | { readonly of: 'total' | 'all-wanted' | 'first-row' | 'gaps' | 'free-edge' }
   | { readonly of: 'corner'; readonly corner: number }
   | { readonly of: 'choice'; readonly choice: number }
   | { readonly of: 'section' | 'running' | 'after'; readonly section: number };
@@ -177,6 +178,8 @@ function planBoard(plan: PickupPlan, asked: Exclude<Asked, { readonly edge: numb
         firstRowProof(firstRow),
       ]);
     }
+    case 'gaps':
+      return board('between the buttonholes', buttonholesBoard(plan));
     case 'free-edge': {
       const { bandEdge: free } = plan;
       return free && board('free edge', freeEdgeLines(plan, free, voice));

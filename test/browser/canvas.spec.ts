@@ -20,21 +20,20 @@ async function screenBox(page: Page, piece: string, edge: string) {
   return box!;
 }
 
-test('the wheel zooms about the pointer: what was under it stays there', async ({ page }) => {
-  await openPage(page);
-  const at = await middleOf(page, ...EDGE);
-  const before = await scaleOf(page);
-  await page.mouse.move(at.x, at.y);
-  for (let i = 0; i < 4; i++) await page.mouse.wheel(0, -100);
-  await expect.poll(() => scaleOf(page)).toBeGreaterThan(before * 1.5);
-  const after = await middleOf(page, ...EDGE);
-  expect(Math.hypot(after.x - at.x, after.y - at.y)).toBeLessThan(2);
-  for (let i = 0; i < 4; i++) await page.mouse.wheel(0, 100);
-  await expect.poll(() => scaleOf(page)).toBeCloseTo(before, 6);
-});
-
 test('the drawing is zoomed, moved and fitted, and can not be lost', async ({ page }) => {
   await openPage(page);
+  await test.step('the wheel zooms about the pointer: what was under it stays there', async () => {
+    const at = await middleOf(page, ...EDGE);
+    const before = await scaleOf(page);
+    await page.mouse.move(at.x, at.y);
+    for (let i = 0; i < 4; i++) await page.mouse.wheel(0, -100);
+    await expect.poll(() => scaleOf(page)).toBeGreaterThan(before * 1.5);
+    const after = await middleOf(page, ...EDGE);
+    expect(Math.hypot(after.x - at.x, after.y - at.y)).toBeLessThan(2);
+    for (let i = 0; i < 4; i++) await page.mouse.wheel(0, 100);
+    await expect.poll(() => scaleOf(page)).toBeCloseTo(before, 6);
+  });
+
   await test.step('zoomed in, the stitches themselves are drawn; zoomed out, the shape', async () => {
     await expect(drawing(page)).toHaveAttribute('data-detail', 'shape');
     await page.getByRole('button', { name: 'Picked edges' }).click();
@@ -111,6 +110,28 @@ test('the drawing is zoomed, moved and fitted, and can not be lost', async ({ pa
     const [left, , width] = await viewOf(page);
     expect(left + width).toBeGreaterThan(20);
   });
+
+  await test.step('what is left as it was is drawn as it was: the view stays when a count changes', async () => {
+    await canvas(page).focus();
+    await page.keyboard.press('0');
+    await page.keyboard.press('+');
+    await page.keyboard.press('ArrowRight');
+    const view = await viewOf(page);
+    const field = edgeRow(page, 'front', 'neck-center').getByRole('textbox', { name: /^Count/ });
+    await field.fill('11');
+    await field.press('Enter');
+    await expect(page.getByRole('button', { name: 'Undo' })).toBeEnabled();
+    expect(await viewOf(page)).toEqual(view);
+  });
+
+  await test.step('a large blanket can be zoomed into', async () => {
+    await chooseFile(page, 'blanket.json', sampleText('blanket'));
+    await expect(page).toHaveTitle(/blanket/);
+    const scale = await scaleOf(page);
+    await page.mouse.move(400, 400);
+    for (let i = 0; i < 10; i++) await page.mouse.wheel(0, -100);
+    await expect.poll(() => scaleOf(page)).toBeGreaterThan(scale * 5);
+  });
 });
 
 test('an edge, a row and an opening are told by pointer, by focus and by keys', async ({ page }) => {
@@ -167,29 +188,26 @@ test('an edge, a row and an opening are told by pointer, by focus and by keys', 
     await page.keyboard.press('Escape');
     await expect(canvas(page).locator('polyline')).toHaveCount(0);
   });
-});
 
-test('what is left as it was is drawn as it was: the view stays when a count changes', async ({ page }) => {
-  await openPage(page);
-  await canvas(page).focus();
-  await page.keyboard.press('+');
-  await page.keyboard.press('ArrowRight');
-  const view = await viewOf(page);
-  const field = edgeRow(page, 'front', 'neck-center').getByRole('textbox', { name: /^Count/ });
-  await field.fill('11');
-  await field.press('Enter');
-  await expect(page.getByRole('button', { name: 'Undo' })).toBeEnabled();
-  expect(await viewOf(page)).toEqual(view);
-});
-
-test('a large blanket can be zoomed into', async ({ page }) => {
-  await openPage(page);
-  await chooseFile(page, 'blanket.json', sampleText('blanket'));
-  await expect(page).toHaveTitle(/blanket/);
-  const scale = await scaleOf(page);
-  await page.mouse.move(400, 400);
-  for (let i = 0; i < 10; i++) await page.mouse.wheel(0, -100);
-  await expect.poll(() => scaleOf(page)).toBeGreaterThan(scale * 5);
+  await test.step('full stop and comma go from point to point, Home and End to the first and last', async () => {
+    const told = page.locator('.readout');
+    for (const [key, edge, n] of [
+      ['Home', 'upper left neck', 1],
+      ['.', 'upper left neck', 2],
+      [',', 'upper left neck', 1],
+      [',', 'left neck slope', 84],
+      ['.', 'upper left neck', 1],
+      ['End', 'left neck slope', 84],
+    ] as const) {
+      await page.keyboard.press(key);
+      await expect(told).toContainText(`${edge}: stitch ${n} of 84`);
+      await expect(page.locator('[aria-live]').first()).toContainText(`stitch ${n} of 84`);
+      await expect(canvas(page).locator('circle.found')).toBeInViewport();
+    }
+    await page.keyboard.press('Escape');
+    await expect(told).toHaveCount(0);
+    await expect(canvas(page).locator('circle.found')).toHaveCount(0);
+  });
 });
 
 test.describe('by touch', () => {
@@ -225,22 +243,22 @@ test.describe('by touch', () => {
     await touch('touchMove', [x - 80, y], [x + 80, y]);
     await touch('touchEnd');
     expect(await scaleOf(page)).toBeCloseTo(scale * 2, 1);
-    await page.getByRole('button', { name: 'Picked edges' }).tap();
-    const at = await middleOf(page, 'front', 'neck-center');
-    await page.touchscreen.tap(at.x, at.y);
-    await expect(canvas(page).locator('polyline[data-edge="neck-center"]')).toHaveCount(1);
-  });
 
-  test('a second finger that joins a drag goes on from there', async ({ page }) => {
-    await openPage(page);
-    const touch = await touchOn(page);
-    const box = (await canvas(page).boundingBox())!;
-    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
-    await touch('touchStart', [x, y]);
-    await touch('touchMove', [x + 30, y]);
-    const dragged = await viewOf(page);
-    await touch('touchStart', [x + 30, y], [x + 90, y]);
-    expect(await viewOf(page)).toEqual(dragged);
-    await touch('touchEnd');
+    await test.step('a second finger that joins a drag goes on from there', async () => {
+      await touch('touchStart', [x, y]);
+      await touch('touchMove', [x + 30, y]);
+      const dragged = await viewOf(page);
+      await touch('touchStart', [x + 30, y], [x + 90, y]);
+      expect(await viewOf(page)).toEqual(dragged);
+      await touch('touchEnd');
+    });
+
+    await test.step('a tap chooses an edge, and the drawing stays where it is', async () => {
+      await page.getByRole('button', { name: 'Picked edges' }).tap();
+      const at = await middleOf(page, 'front', 'neck-center');
+      await page.touchscreen.tap(at.x, at.y);
+      await expect(canvas(page).locator('polyline[data-edge="neck-center"]')).toHaveCount(1);
+      expect(await page.evaluate(() => scrollY)).toBe(0);
+    });
   });
 });

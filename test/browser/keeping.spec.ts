@@ -42,9 +42,9 @@ async function anotherTab(context: BrowserContext): Promise<Page> {
   return page;
 }
 
-test.describe('what becomes of the work', () => {
-  test('is told beside its name: a sample, being saved, kept', async ({ page }) => {
-    await openPage(page);
+test('what becomes of the work is told beside its name, and it is one record', async ({ page }) => {
+  await openPage(page);
+  await test.step('a sample, being saved, kept', async () => {
     await expect(keeps(page)).toHaveText('a sample');
     const told = page.evaluate(
       () =>
@@ -63,16 +63,16 @@ test.describe('what becomes of the work', () => {
     await expect(keeps(page)).toHaveText('a sample');
   });
 
-  test('is one record for each work', async ({ page }) => {
-    await ownWork(page);
+  await test.step('one record for each work', async () => {
+    await setCount(page, '10');
+    await expect(keeps(page)).toHaveText('kept in this browser');
     await setCount(page, '11');
     await expect
       .poll(async () => (await stored(page)).map(({ own, text }) => own && /"count": \d+/.exec(text)?.[0]))
       .toEqual(['"count": 11']);
   });
 
-  test('is told as well where no plan can be made of it', async ({ page }) => {
-    await ownWork(page);
+  await test.step('also where no plan can be made of it', async () => {
     const target = page.getByRole('textbox', { name: 'Wanted by the pattern' });
     await target.fill('900');
     await target.press('Enter');
@@ -156,58 +156,57 @@ test('what earlier visits kept in the small store is moved over and not lost', a
 });
 
 test.describe('two tabs', () => {
-  test('with one design: the second follows, says so and changes nothing', async ({ page, context }) => {
+  test('with one design: the second follows, takes over when asked, or works on a copy', async ({ page, context }) => {
     await ownWork(page);
     const second = await anotherTab(context);
-    await expect(lasting(second)).toContainText('open in another tab');
-    await expect(keeps(second)).toHaveText('follows another tab');
-    await setCount(page, '11');
-    await expect(countField(second)).toHaveValue('11');
-    const target = await count(page).textContent();
-    await expect(count(second)).toHaveText(target!);
-    // It refuses with a reason, and nothing is written.
-    await countField(second).fill('9');
-    await countField(second).press('Enter');
-    await expect(second.getByText(/open in another tab, so it can’t be changed here/).first()).toBeAttached();
-    await expect(count(second)).toHaveText(target!);
-    await second.keyboard.press('Control+z');
-    await expect(count(second)).toHaveText(target!);
-    await page.waitForTimeout(600);
-    await expect(countField(page)).toHaveValue('11');
-    expect((await stored(page)).map(({ text }) => /"count": \d+/.exec(text)?.[0])).toEqual(['"count": 11']);
-  });
+    await test.step('it follows, says so and changes nothing', async () => {
+      await expect(lasting(second)).toContainText('open in another tab');
+      await expect(keeps(second)).toHaveText('follows another tab');
+      await setCount(page, '11');
+      await expect(countField(second)).toHaveValue('11');
+      const target = await count(page).textContent();
+      await expect(count(second)).toHaveText(target!);
+      // It refuses with a reason, and nothing is written.
+      await countField(second).fill('9');
+      await countField(second).press('Enter');
+      await expect(second.getByText(/open in another tab, so it can’t be changed here/).first()).toBeAttached();
+      await expect(count(second)).toHaveText(target!);
+      await second.keyboard.press('Control+z');
+      await expect(count(second)).toHaveText(target!);
+      await page.waitForTimeout(600);
+      await expect(countField(page)).toHaveValue('11');
+      expect((await stored(page)).map(({ text }) => /"count": \d+/.exec(text)?.[0])).toEqual(['"count": 11']);
+    });
 
-  test('work goes on in the second when it asks for it, and the first then follows', async ({ page, context }) => {
-    await ownWork(page);
-    const second = await anotherTab(context);
-    // What the first has not yet written comes along.
-    await setCount(page, '11');
-    await lasting(second).getByRole('button', { name: 'Work here instead' }).click();
-    await expect(lasting(second)).toHaveCount(0);
-    await expect(countField(second)).toHaveValue('11');
-    await expect(lasting(page)).toContainText('open in another tab');
-    await setCount(second, '9');
-    await expect(countField(page)).toHaveValue('9');
-    // And back again.
-    await lasting(page).getByRole('button', { name: 'Work here instead' }).click();
-    await expect(lasting(second)).toBeVisible();
-    await setCount(page, '10');
-    await expect(countField(second)).toHaveValue('10');
-  });
+    await test.step('work goes on in the second when it asks for it, and the first then follows', async () => {
+      // What the first has not yet written comes along.
+      await setCount(page, '10');
+      await lasting(second).getByRole('button', { name: 'Work here instead' }).click();
+      await expect(lasting(second)).toHaveCount(0);
+      await expect(countField(second)).toHaveValue('10');
+      await expect(lasting(page)).toContainText('open in another tab');
+      await setCount(second, '9');
+      await expect(countField(page)).toHaveValue('9');
+      // And back again.
+      await lasting(page).getByRole('button', { name: 'Work here instead' }).click();
+      await expect(lasting(second)).toBeVisible();
+      await setCount(page, '10');
+      await expect(countField(second)).toHaveValue('10');
+    });
 
-  test('a copy can be worked on beside it', async ({ page, context }) => {
-    await ownWork(page);
-    const second = await anotherTab(context);
-    await lasting(second).getByRole('button', { name: 'Work on a copy' }).click();
-    await expect(second).toHaveTitle(/harbour pullover, copy/);
-    await expect(lasting(second)).toHaveCount(0);
-    await setCount(second, '9');
-    await expect(keeps(second)).toHaveText('kept in this browser');
-    await expect(countField(page)).toHaveValue('10');
-    expect((await stored(page)).map(({ name }) => name).sort()).toEqual([
-      "Maren's harbour pullover",
-      "Maren's harbour pullover, copy",
-    ]);
+    await test.step('a copy can be worked on beside it', async () => {
+      await expect(keeps(page)).toHaveText('kept in this browser');
+      await lasting(second).getByRole('button', { name: 'Work on a copy' }).click();
+      await expect(second).toHaveTitle(/harbour pullover, copy/);
+      await expect(lasting(second)).toHaveCount(0);
+      await setCount(second, '9');
+      await expect(keeps(second)).toHaveText('kept in this browser');
+      await expect(countField(page)).toHaveValue('10');
+      expect((await stored(page)).map(({ name }) => name).sort()).toEqual([
+        "Maren's harbour pullover",
+        "Maren's harbour pullover, copy",
+      ]);
+    });
   });
 
   test('the second goes on by itself once the first is closed', async ({ page, context }) => {

@@ -51,26 +51,44 @@ test('a design is shared as a link that holds it all, and opened from it as a wo
   await stranger.close();
 });
 
-test('the link is told by its length and copied', async ({ page, context }) => {
+test('the link is told by its length and copied, or selected where there is no clipboard; too large is told of', async ({
+  page,
+  context,
+}) => {
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
   await openPage(page);
   await page.keyboard.press('Control+Shift+l');
   const link = await field(page).inputValue();
   await expect(dialog(page)).toContainText(`${link.length.toLocaleString('en-US')} characters long`);
   await expect(dialog(page)).toContainText('Nothing is sent anywhere');
-  await dialog(page).getByRole('button', { name: 'Copy the link' }).click();
+  const copy = dialog(page).getByRole('button', { name: 'Copy the link' });
+  await copy.click();
   await expect(dialog(page).getByRole('status')).toHaveText('The link is on the clipboard.');
   expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(link);
-});
 
-test('a link that can not be put on the clipboard is selected', async ({ page }) => {
-  await page.addInitScript(() => Object.defineProperty(navigator, 'clipboard', { value: undefined }));
-  await openPage(page);
-  await page.getByRole('button', { name: 'Link', exact: true }).click();
-  await dialog(page).getByRole('button', { name: 'Copy the link' }).click();
-  await expect(dialog(page).getByRole('status')).toContainText('is selected');
-  const selected = await field(page).evaluate((area: HTMLTextAreaElement) => area.selectionEnd - area.selectionStart);
-  expect(selected).toBe((await field(page).inputValue()).length);
+  await test.step('without a clipboard it is selected', async () => {
+    await page.evaluate(() => Object.defineProperty(navigator, 'clipboard', { value: undefined }));
+    await copy.click();
+    await expect(dialog(page).getByRole('status')).toContainText('is selected');
+    const selected = await field(page).evaluate((area: HTMLTextAreaElement) => area.selectionEnd - area.selectionStart);
+    expect(selected).toBe(link.length);
+    await page.keyboard.press('Escape');
+  });
+
+  await test.step('of a design too large for a link it is told, with the file as another way', async () => {
+    // A note of another hand's that no packing makes short.
+    const note = randomBytes(40_000).toString('base64');
+    await chooseFile(
+      page,
+      'large.json',
+      sampleText('pullover').replace(/"name": "[^"]*"/, `"name": "Large", "note": "${note}"`),
+    );
+    await expect(page).toHaveTitle(/Large/);
+    await page.getByRole('alert').getByRole('button').click();
+    await page.getByRole('button', { name: 'Link', exact: true }).click();
+    await expect(page.getByRole('alert')).toContainText(/link of [\d,]+ characters, and more than 32,000.*file/);
+    await expect(dialog(page)).toHaveCount(0);
+  });
 });
 
 test('a link is also opened in a page that is open already, and by pasting it with words round it', async ({
@@ -95,22 +113,30 @@ test('a link is also opened in a page that is open already, and by pasting it wi
   await expect(page).toHaveTitle(/harbour pullover/);
 });
 
-test('a link that was cut is told of in one sentence, and the page goes on as ever', async ({ page }) => {
+test('a link that was cut or holds no design is told of in one sentence, and the page goes on as ever', async ({
+  page,
+}) => {
   await openPage(page);
   const link = await linkOf(page);
-  for (const address of [link.slice(0, -40), `${page.url()}#design=`, `${page.url()}#design=AAAA`]) {
-    await page.goto('about:blank');
-    await openPage(page, address);
-    await expect(page.getByRole('alert')).toContainText('The link holds no whole design');
+  const part = deflateSync('{"format": "something else"}').toString('base64url');
+  await page.goto('about:blank');
+  await openPage(page, link.slice(0, -40));
+  await expect(page.getByRole('alert')).toContainText('The link holds no whole design');
+  await expect(drawing(page)).toBeVisible();
+  expect(page.url()).not.toContain('#');
+  // The same in a page that is open already.
+  for (const [address, told] of [
+    ['design=', 'The link holds no whole design'],
+    ['design=AAAA', 'The link holds no whole design'],
+    [`design=${part}`, 'What the link holds was not opened'],
+  ] as const) {
+    await page.getByRole('alert').getByRole('button').click();
+    await expect(page.getByRole('alert')).toHaveCount(0);
+    await page.evaluate((hash) => (location.hash = hash), address);
+    await expect(page.getByRole('alert')).toContainText(told);
     await expect(drawing(page)).toBeVisible();
     expect(page.url()).not.toContain('#');
   }
-});
-
-test('a link that holds no design is told of', async ({ page }) => {
-  const part = deflateSync('{"format": "something else"}').toString('base64url');
-  await openPage(page, `./#design=${part}`);
-  await expect(page.getByRole('alert')).toContainText('What the link holds was not opened');
 });
 
 test('a link that would unpack to no end is refused long before that', async ({ page }) => {
@@ -142,20 +168,4 @@ test('a link that would unpack to no end is refused long before that', async ({ 
   const fed = await page.evaluate(() => (window as unknown as { fed: number }).fed);
   expect(fed).toBeGreaterThan(4000);
   expect(fed).toBeLessThan(20_000);
-});
-
-test('a design too large for a link is told of, with the file as another way', async ({ page }) => {
-  await openPage(page);
-  // A note of another hand's that no packing makes short.
-  const note = randomBytes(40_000).toString('base64');
-  await chooseFile(
-    page,
-    'large.json',
-    sampleText('pullover').replace(/"name": "[^"]*"/, `"name": "Large", "note": "${note}"`),
-  );
-  await expect(page).toHaveTitle(/Large/);
-  await page.getByRole('alert').getByRole('button').click();
-  await page.getByRole('button', { name: 'Link', exact: true }).click();
-  await expect(page.getByRole('alert')).toContainText(/link of [\d,]+ characters, and more than 32,000.*file/);
-  await expect(dialog(page)).toHaveCount(0);
 });

@@ -13,18 +13,54 @@ async function openRun(page: Page): Promise<void> {
   await expect(items(page)).toHaveCount(8);
 }
 
-test('the run lists its edges in working order, and the plan follows when one is taken out', async ({ page }) => {
+test('the run lists its edges, and the plan follows what is done with them', async ({ page }) => {
   await openRun(page);
-  await expect(items(page).first()).toContainText('Front, upper left neck');
-  await expect(items(page).first()).toContainText('straight down, 8 rows, 2.7 cm');
-  const before = await count(page).textContent();
-  await more(page, 'Back, center neck').click();
-  await page.getByRole('group', { name: 'Back, center neck' }).getByRole('button', { name: 'Take out' }).click();
-  await expect(items(page)).toHaveCount(7);
-  await expect(count(page)).not.toHaveText(before!);
-  await expect(said(page)).toContainText('Back, center neck was taken out.');
-  await undo(page).click();
-  await expect(count(page)).toHaveText(before!);
+  await test.step('in working order, and when one is taken out', async () => {
+    await expect(items(page).first()).toContainText('Front, upper left neck');
+    await expect(items(page).first()).toContainText('straight down, 8 rows, 2.7 cm');
+    const before = await count(page).textContent();
+    await more(page, 'Back, center neck').click();
+    await page.getByRole('group', { name: 'Back, center neck' }).getByRole('button', { name: 'Take out' }).click();
+    await expect(items(page)).toHaveCount(7);
+    await expect(count(page)).not.toHaveText(before!);
+    await expect(said(page)).toContainText('Back, center neck was taken out.');
+    await undo(page).click();
+    await expect(count(page)).toHaveText(before!);
+  });
+
+  await test.step('a stretch lights up its edge', async () => {
+    await items(page).nth(1).hover();
+    await expect(drawing(page).locator('polyline.lit')).toHaveAttribute('data-edge', 'neck-curve-left');
+  });
+
+  await test.step('a place beyond the edge is refused beside the field', async () => {
+    await more(page, 'Front, center neck').click();
+    const tools = page.getByRole('group', { name: 'Front, center neck' });
+    await tools.getByRole('textbox', { name: 'to' }).fill('120');
+    await tools.getByRole('textbox', { name: 'to' }).press('Enter');
+    await expect(tools.getByRole('alert')).toContainText('of the edge is needed, so 100% stays.');
+    await expect(undo(page)).toBeDisabled();
+  });
+
+  await test.step('a border all round is a new pick-up in two presses, and it is shown', async () => {
+    await page.getByRole('button', { name: 'New pick-up' }).click();
+    await page.getByRole('button', { name: 'All round Front', exact: true }).click();
+    await expect(page.getByRole('textbox', { name: 'Name of the pick-up' })).toHaveValue('Pick-up 2');
+    await expect(page.getByRole('radio', { name: 'in the round' })).toBeChecked();
+    await expect(page.getByRole('combobox', { name: 'Pick-up', exact: true })).toContainText('Pick-up 2');
+    await page.getByRole('button', { name: 'Remove pick-up' }).click();
+    await expect(items(page)).toHaveCount(8);
+  });
+
+  await test.step('a design without a pick-up says how to begin, and begins', async () => {
+    await page.getByRole('button', { name: 'Remove pick-up' }).click();
+    await expect(page.getByText('A pick-up runs along one edge or several')).toBeVisible();
+    await page.getByRole('combobox', { name: 'From here' }).selectOption({ label: 'upper left neck' });
+    await page.getByRole('combobox', { name: 'to there' }).selectOption({ label: 'upper right neck' });
+    await page.getByRole('button', { name: 'Pick up along them' }).click();
+    await expect(items(page)).toHaveCount(5);
+    await expect(count(page)).toBeVisible();
+  });
 });
 
 test('by keys alone a stretch is moved, turned and cut, and the focus stays where the work is', async ({ page }) => {
@@ -50,44 +86,6 @@ test('by keys alone a stretch is moved, turned and cut, and the focus stays wher
   await expect(undo(page)).toBeDisabled();
 });
 
-test('a place beyond the edge is refused beside the field', async ({ page }) => {
-  await openRun(page);
-  await more(page, 'Front, center neck').click();
-  const tools = page.getByRole('group', { name: 'Front, center neck' });
-  await tools.getByRole('textbox', { name: 'to' }).fill('120');
-  await tools.getByRole('textbox', { name: 'to' }).press('Enter');
-  await expect(tools.getByRole('alert')).toContainText('of the edge is needed, so 100% stays.');
-  await expect(undo(page)).toBeDisabled();
-});
-
-test('a border all round is a new pick-up in two presses, and it is shown', async ({ page }) => {
-  await openRun(page);
-  await page.getByRole('button', { name: 'New pick-up' }).click();
-  await page.getByRole('button', { name: 'All round Front', exact: true }).click();
-  await expect(page.getByRole('textbox', { name: 'Name of the pick-up' })).toHaveValue('Pick-up 2');
-  await expect(page.getByRole('radio', { name: 'in the round' })).toBeChecked();
-  await expect(page.getByRole('combobox', { name: 'Pick-up', exact: true })).toContainText('Pick-up 2');
-  await page.getByRole('button', { name: 'Remove pick-up' }).click();
-  await expect(items(page)).toHaveCount(8);
-});
-
-test('a design without a pick-up says how to begin, and begins', async ({ page }) => {
-  await openRun(page);
-  await page.getByRole('button', { name: 'Remove pick-up' }).click();
-  await expect(page.getByText('A pick-up runs along one edge or several')).toBeVisible();
-  await page.getByRole('combobox', { name: 'From here' }).selectOption({ label: 'upper left neck' });
-  await page.getByRole('combobox', { name: 'to there' }).selectOption({ label: 'upper right neck' });
-  await page.getByRole('button', { name: 'Pick up along them' }).click();
-  await expect(items(page)).toHaveCount(5);
-  await expect(count(page)).toBeVisible();
-});
-
-test('a stretch lights up its edge', async ({ page }) => {
-  await openRun(page);
-  await items(page).nth(1).hover();
-  await expect(drawing(page).locator('polyline.lit')).toHaveAttribute('data-edge', 'neck-curve-left');
-});
-
 test.describe('by touch, at the width of a phone', () => {
   test.use({ hasTouch: true, viewport: { width: 390, height: 844 } });
 
@@ -101,13 +99,13 @@ test.describe('by touch, at the width of a phone', () => {
   });
 });
 
-for (const width of [390, 1280]) {
-  test(`axe finds nothing wrong with the run at ${width} px`, async ({ page }) => {
-    await page.emulateMedia({ reducedMotion: 'reduce' });
+test('axe finds nothing wrong with the run, wide and narrow', async ({ page }) => {
+  await page.emulateMedia({ reducedMotion: 'reduce' });
+  await openRun(page);
+  await more(page, 'Front, left neck curve').click();
+  await page.getByRole('button', { name: 'New pick-up' }).click();
+  for (const width of [1280, 390]) {
     await page.setViewportSize({ width, height: 844 });
-    await openRun(page);
-    await more(page, 'Front, left neck curve').click();
-    await page.getByRole('button', { name: 'New pick-up' }).click();
-    expect(await faultsIn(page)).toEqual([]);
-  });
-}
+    expect(await faultsIn(page), `at ${width} px`).toEqual([]);
+  }
+});

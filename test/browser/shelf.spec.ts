@@ -23,8 +23,20 @@ async function withDesigns(page: Page, ...names: string[]): Promise<void> {
   }
 }
 
-test('an empty shelf says how it is filled, and has the samples with their pictures', async ({ page }) => {
+test('an empty shelf says how it is filled, is left in three ways, and has the samples with their pictures', async ({
+  page,
+}) => {
   await openPage(page);
+  for (const leave of [
+    () => page.keyboard.press('Escape'),
+    () => shelf(page).getByRole('button', { name: 'Close' }).click(),
+    () => page.mouse.click(5, 5),
+  ]) {
+    await openShelf(page);
+    await leave();
+    await expect(shelf(page)).toHaveCount(0);
+    await expect(page.getByRole('button', { name: 'Designs' })).toBeFocused();
+  }
   await openShelf(page);
   await expect(shelf(page)).toContainText('Open a sample and change what you like');
   await expect(cards(page)).toHaveCount(0);
@@ -36,117 +48,120 @@ test('an empty shelf says how it is filled, and has the samples with their pictu
   await expect(page).toHaveTitle(/low-tide blanket/);
 });
 
-test('a design is opened from it, and what was there comes back with undo', async ({ page }) => {
+test('designs are opened, renamed, copied and searched for on it', async ({ page }) => {
   await withDesigns(page, 'Ada', 'Bess');
-  await openShelf(page);
-  await expect(cards(page)).toHaveCount(2);
-  await expect(card(page, 'Bess')).toContainText('open now');
-  await expect(card(page, 'Ada').locator('svg path.piece').first()).toBeAttached();
-  await card(page, 'Ada').getByRole('button', { name: /^Ada/ }).click();
-  await expect(shelf(page)).toHaveCount(0);
-  await expect(page).toHaveTitle(/Ada/);
-  await page.getByRole('button', { name: 'Undo', exact: true }).click();
-  await expect(page).toHaveTitle(/Bess/);
-});
+  await test.step('one is opened, and what was there comes back with undo', async () => {
+    await openShelf(page);
+    await expect(cards(page)).toHaveCount(2);
+    await expect(card(page, 'Bess')).toContainText('open now');
+    await expect(card(page, 'Ada').locator('svg path.piece').first()).toBeAttached();
+    await card(page, 'Ada').getByRole('button', { name: /^Ada/ }).click();
+    await expect(shelf(page)).toHaveCount(0);
+    await expect(page).toHaveTitle(/Ada/);
+    await page.getByRole('button', { name: 'Undo', exact: true }).click();
+    await expect(page).toHaveTitle(/Bess/);
+  });
 
-test('a design is given another name in its place, open or not; Escape leaves it', async ({ page }) => {
-  await withDesigns(page, 'Ada', 'Bess');
-  await openShelf(page);
-  for (const [old, fresh] of [
-    ['Ada', 'Clara'],
-    ['Bess', 'Dora'],
-  ] as const) {
-    await shelf(page)
-      .getByRole('button', { name: `Rename ${old}` })
+  await test.step('each gets another name in its place, open or not; Escape leaves it', async () => {
+    await openShelf(page);
+    for (const [old, fresh] of [
+      ['Ada', 'Clara'],
+      ['Bess', 'Dora'],
+    ] as const) {
+      await shelf(page)
+        .getByRole('button', { name: `Rename ${old}` })
+        .click();
+      await page.keyboard.type(fresh);
+      await page.keyboard.press('Enter');
+      await expect(card(page, fresh)).toHaveCount(1);
+      await expect(card(page, old)).toHaveCount(0);
+      await expect(shelf(page).getByRole('button', { name: `Rename ${fresh}` })).toBeFocused();
+    }
+    await expect(page).toHaveTitle(/Dora/);
+    await shelf(page).getByRole('button', { name: 'Rename Clara' }).click();
+    await page.keyboard.type('Nobody');
+    await page.keyboard.press('Escape');
+    await expect(shelf(page)).toBeVisible();
+    await expect(card(page, 'Clara')).toHaveCount(1);
+    await page.reload();
+    await openShelf(page);
+    await expect(card(page, 'Clara')).toHaveCount(1);
+    await card(page, 'Clara')
+      .getByRole('button', { name: /^Clara/ })
       .click();
-    await page.keyboard.type(fresh);
-    await page.keyboard.press('Enter');
-    await expect(card(page, fresh)).toHaveCount(1);
-    await expect(card(page, old)).toHaveCount(0);
-    await expect(shelf(page).getByRole('button', { name: `Rename ${fresh}` })).toBeFocused();
-  }
-  await expect(page).toHaveTitle(/Dora/);
-  await shelf(page).getByRole('button', { name: 'Rename Clara' }).click();
-  await page.keyboard.type('Nobody');
-  await page.keyboard.press('Escape');
-  await expect(shelf(page)).toBeVisible();
-  await expect(card(page, 'Clara')).toHaveCount(1);
-  await page.reload();
-  await openShelf(page);
-  await expect(card(page, 'Clara')).toHaveCount(1);
-  await card(page, 'Clara')
-    .getByRole('button', { name: /^Clara/ })
-    .click();
-  await expect(page).toHaveTitle(/Clara/);
-});
+    await expect(page).toHaveTitle(/Clara/);
+  });
 
-test('a copy is put beside a design, and changes to one leave the other', async ({ page }) => {
-  await withDesigns(page, 'Ada');
-  await openShelf(page);
-  await shelf(page).getByRole('button', { name: 'Duplicate Ada' }).click();
-  await expect(card(page, 'Ada, copy')).toHaveCount(1);
-  await shelf(page).getByRole('button', { name: 'Duplicate Ada', exact: true }).click();
-  await expect(card(page, 'Ada, copy 2')).toHaveCount(1);
-  await expect(cards(page)).toHaveCount(3);
-  await card(page, 'Ada, copy 2')
-    .getByRole('button', { name: /^Ada, copy 2/ })
-    .click();
-  await expect(page).toHaveTitle(/Ada, copy 2/);
+  await test.step('a copy is put beside a design, and changes to one leave the other', async () => {
+    await openShelf(page);
+    await shelf(page).getByRole('button', { name: 'Duplicate Clara' }).click();
+    await expect(card(page, 'Clara, copy')).toHaveCount(1);
+    await shelf(page).getByRole('button', { name: 'Duplicate Clara', exact: true }).click();
+    await expect(card(page, 'Clara, copy 2')).toHaveCount(1);
+    await expect(cards(page)).toHaveCount(4);
+    await card(page, 'Clara, copy 2')
+      .getByRole('button', { name: /^Clara, copy 2/ })
+      .click();
+    await expect(page).toHaveTitle(/Clara, copy 2/);
+  });
+
+  await test.step('names are searched without regard to capitals and accents', async () => {
+    await openShelf(page);
+    await shelf(page).getByRole('button', { name: 'Rename Dora' }).click();
+    await page.keyboard.type('Gilet à côtes');
+    await page.keyboard.press('Enter');
+    const search = shelf(page).getByRole('searchbox', { name: 'Search by name' });
+    await search.fill('COTES');
+    await expect(cards(page)).toHaveCount(1);
+    await expect(card(page, 'Gilet à côtes')).toHaveCount(1);
+    await search.fill('sleeve');
+    await expect(cards(page)).toHaveCount(0);
+    await expect(shelf(page).locator('.empty')).toHaveText('No design has “sleeve” in its name.');
+    await search.fill('');
+    await expect(cards(page)).toHaveCount(4);
+  });
 });
 
 test('what is deleted can be brought back while the shelf is open, and is gone after', async ({ page }) => {
   await withDesigns(page, 'Ada', 'Bess');
-  await openShelf(page);
-  await shelf(page).getByRole('button', { name: 'Delete Ada' }).click();
-  await expect(cards(page)).toHaveCount(1);
-  const undo = shelf(page).getByRole('button', { name: 'Undo' });
-  await expect(undo).toBeFocused();
-  await undo.click();
-  await expect(card(page, 'Ada')).toHaveCount(1);
-  await expect(card(page, 'Ada').getByRole('button', { name: /^Ada/ })).toBeFocused();
-  await shelf(page).getByRole('button', { name: 'Delete Ada' }).click();
-  await page.keyboard.press('Escape');
-  await openShelf(page);
-  await expect(cards(page)).toHaveCount(1);
-  await expect(undo).toHaveCount(0);
-  await page.reload();
-  await openShelf(page);
-  await expect(card(page, 'Ada')).toHaveCount(0);
-});
+  await test.step('the design on the bench too: the next one takes its place', async () => {
+    await openShelf(page);
+    await shelf(page).getByRole('button', { name: 'Delete Bess' }).click();
+    await expect(page).toHaveTitle(/Ada/);
+    await expect(card(page, 'Ada')).toContainText('open now');
+    await shelf(page).getByRole('button', { name: 'Delete Ada' }).click();
+    await expect(page).toHaveTitle(/harbour pullover/);
+    await expect(cards(page)).toHaveCount(0);
+    await shelf(page).getByRole('button', { name: 'Undo' }).click();
+    await expect(card(page, 'Ada')).toHaveCount(1);
+    // Undo at the bench brings the other one back as well, and it is kept again.
+    await page.keyboard.press('Escape');
+    await page.getByRole('button', { name: 'Undo', exact: true }).click();
+    await page.getByRole('button', { name: 'Undo', exact: true }).click();
+    await expect(page).toHaveTitle(/Bess/);
+    await expect(page.locator('.keeps')).toHaveText('kept in this browser');
+    await openShelf(page);
+    await expect(card(page, 'Bess')).toHaveCount(1);
+  });
 
-test('the design on the bench can be deleted too: the next one takes its place', async ({ page }) => {
-  await withDesigns(page, 'Ada', 'Bess');
-  await openShelf(page);
-  await shelf(page).getByRole('button', { name: 'Delete Bess' }).click();
-  await expect(page).toHaveTitle(/Ada/);
-  await expect(card(page, 'Ada')).toContainText('open now');
-  await shelf(page).getByRole('button', { name: 'Delete Ada' }).click();
-  await expect(page).toHaveTitle(/harbour pullover/);
-  await expect(cards(page)).toHaveCount(0);
-  await shelf(page).getByRole('button', { name: 'Undo' }).click();
-  await expect(card(page, 'Ada')).toHaveCount(1);
-  // Undo at the bench brings the other one back as well, and it is kept again.
-  await page.keyboard.press('Escape');
-  await page.getByRole('button', { name: 'Undo', exact: true }).click();
-  await page.getByRole('button', { name: 'Undo', exact: true }).click();
-  await expect(page).toHaveTitle(/Bess/);
-  await expect(page.locator('.keeps')).toHaveText('kept in this browser');
-  await openShelf(page);
-  await expect(card(page, 'Bess')).toHaveCount(1);
-});
-
-test('names are searched without regard to capitals and accents', async ({ page }) => {
-  await withDesigns(page, 'Gilet à côtes', 'Ærø', 'Bess');
-  await openShelf(page);
-  const search = shelf(page).getByRole('searchbox', { name: 'Search by name' });
-  await search.fill('COTES');
-  await expect(cards(page)).toHaveCount(1);
-  await expect(card(page, 'Gilet à côtes')).toHaveCount(1);
-  await search.fill('sleeve');
-  await expect(cards(page)).toHaveCount(0);
-  await expect(shelf(page).locator('.empty')).toHaveText('No design has “sleeve” in its name.');
-  await search.fill('');
-  await expect(cards(page)).toHaveCount(3);
+  await test.step('one that is not open', async () => {
+    await expect(cards(page)).toHaveCount(2);
+    await shelf(page).getByRole('button', { name: 'Delete Ada' }).click();
+    await expect(cards(page)).toHaveCount(1);
+    const undo = shelf(page).getByRole('button', { name: 'Undo' });
+    await expect(undo).toBeFocused();
+    await undo.click();
+    await expect(card(page, 'Ada')).toHaveCount(1);
+    await expect(card(page, 'Ada').getByRole('button', { name: /^Ada/ })).toBeFocused();
+    await shelf(page).getByRole('button', { name: 'Delete Ada' }).click();
+    await page.keyboard.press('Escape');
+    await openShelf(page);
+    await expect(cards(page)).toHaveCount(1);
+    await expect(undo).toHaveCount(0);
+    await page.reload();
+    await openShelf(page);
+    await expect(card(page, 'Ada')).toHaveCount(0);
+  });
 });
 
 test('by keys alone: open it, find, rename, delete, undo, open a design, and the focus comes back', async ({
@@ -177,20 +192,6 @@ test('by keys alone: open it, find, rename, delete, undo, open a design, and the
   await press('Enter');
   await expect(shelf(page)).toHaveCount(0);
   await expect(page).toHaveTitle(/Adah/);
-});
-
-test('it is left with Escape, with its button and by a press beside it', async ({ page }) => {
-  await openPage(page);
-  for (const leave of [
-    () => page.keyboard.press('Escape'),
-    () => shelf(page).getByRole('button', { name: 'Close' }).click(),
-    () => page.mouse.click(5, 5),
-  ]) {
-    await openShelf(page);
-    await leave();
-    await expect(shelf(page)).toHaveCount(0);
-    await expect(page.getByRole('button', { name: 'Designs' })).toBeFocused();
-  }
 });
 
 test('what another tab does is shown, and what it has open is left to it', async ({ page, context }) => {

@@ -23,6 +23,7 @@ function allAsked({ edges, choices, sections, bandEdge }: PickupPlan): Asked[] {
     { of: 'total' },
     { of: 'all-wanted' },
     { of: 'first-row' },
+    { of: 'gaps' },
     { of: 'free-edge' },
     ...(bandEdge?.corners ?? []).map((_, corner): Asked => ({ of: 'corner', corner })),
     ...choices.map((_, choice): Asked => ({ of: 'choice', choice })),
@@ -285,6 +286,47 @@ describe('lines', () => {
     const slipped = { right: { selvage: 'slipped' } };
     const made = plan(rectangle(10, 64, slipped), along(['right'], { target: 115 }));
     expect(lines({ of: 'first-row' }, made)?.at(-1)).toBe('uses 64 stitches, leaves 115');
+  });
+
+  test('the stitches between buttonholes, alike or one more in some, and moved into the rib', () => {
+    const band = { fabric: 'rib', multiple: 4, plus: 2 };
+    const gaps = (buttonholes: object) =>
+      lines({ of: 'gaps' }, plan(rectangle(30, 200), along(['right'], { target: 114, band, buttonholes })));
+    expect(gaps({ holes: 6, stitches: 2, from: 3, to: 3 })).toEqual([
+      '114 in all, less both ends and the holes: 114 − 3 − 3 − 6 × 2 = 96',
+      'One gap less than there are holes: 6 − 1 = 5',
+      '96 ÷ 5 = 19.2, so 4 gaps of 19 and 1 of 20',
+      '4 × 19 + 1 × 20 = 96',
+    ]);
+    expect(gaps({ holes: 5, stitches: 2, from: 4, to: 4 })?.at(-1)).toBe('96 ÷ 4 = 24');
+    expect(gaps({ holes: 6, stitches: 2, from: 3, to: 3, rib: true })?.at(-1)).toMatch(
+      /^Moved into the purl columns of the rib: \d+ or \d+ stitches between the holes\.$/,
+    );
+    expect(gaps({ holes: 1, stitches: 2, from: 3, to: 3 })).toBeUndefined();
+    expect(gaps({ holes: 40, stitches: 4, from: 3, to: 3 })).toBeUndefined();
+  });
+
+  test('the gaps on the board are those of the plan', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 2, max: 12 }),
+        fc.integer({ min: 1, max: 5 }),
+        fc.integer({ min: 1, max: 9 }),
+        fc.integer({ min: 120, max: 200 }),
+        (holes, stitches, ends, target) => {
+          const buttonholes = { holes, stitches, from: ends, to: ends };
+          const made = plan(rectangle(30, 200), along(['right'], { target, buttonholes }));
+          const [, shared] = / so (\d+ gaps? of \d+ and \d+ of \d+)/.exec(lines({ of: 'gaps' }, made)![2]!) ?? [];
+          const { gaps } = made.holes!;
+          const least = Math.min(...gaps);
+          const longer = gaps.filter((gap) => gap > least).length;
+          const few = gaps.length - longer;
+          const said = `${few} ${few === 1 ? 'gap' : 'gaps'} of ${least} and ${longer} of ${least + 1}`;
+          expect(shared).toBe(longer === 0 ? undefined : said);
+        },
+      ),
+      { numRuns: 60 },
+    );
   });
 
   test('inches', () => {

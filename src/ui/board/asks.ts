@@ -11,6 +11,7 @@ const KINDS = new Set<string>([
   'total',
   'all-wanted',
   'first-row',
+  'gaps',
   'free-edge',
   'corner',
   'choice',
@@ -33,6 +34,7 @@ export function askedBy(element: HTMLElement): Asked | null {
     case 'total':
     case 'all-wanted':
     case 'first-row':
+    case 'gaps':
     case 'free-edge':
       return { of };
     case 'corner':

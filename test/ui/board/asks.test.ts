@@ -33,6 +33,7 @@ describe('what an element asks for', () => {
       { of: 'total' },
       { of: 'all-wanted' },
       { of: 'first-row' },
+      { of: 'gaps' },
       { of: 'free-edge' },
       { of: 'corner', corner: 0 },
       { of: 'choice', choice: 0 },
