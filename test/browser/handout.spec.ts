@@ -85,7 +85,7 @@ test('a handout is composed by keys, printed, saved in every way, and put aside'
 
   await test.step('the document has the pages, with their words as text and their letters in it', async () => {
     const { name, bytes } = await saved(page, dialog.getByRole('button', { name: 'Save as PDF' }));
-    expect(name).toBe('marens-harbour-pullover-neckband-handout.pdf');
+    expect(name).toBe("Maren's harbour pullover - Neckband - handout.pdf");
     const { pages } = await readPdf(bytes);
     expectDocument(pages, count, [215.9, 279.4]);
     expect(wordsOf(pages)).toContain('Edge by edge');
@@ -108,19 +108,19 @@ test('a handout is composed by keys, printed, saved in every way, and put aside'
     await dialog.getByText('Other ways out').click();
     const way = (name: string) => saved(page, dialog.getByRole('button', { name, exact: true }));
     const svg = await way('Drawing as SVG');
-    expect(svg.name).toBe('marens-harbour-pullover-neckband-drawing.svg');
+    expect(svg.name).toBe("Maren's harbour pullover - Neckband - drawing.svg");
     const [, width, height] = /width="([\d.]+)mm" height="([\d.]+)mm"/.exec(svg.bytes.toString())!.map(Number);
 
     await dialog.getByRole('combobox', { name: 'Dots to the inch' }).selectOption('150');
     const png = await way('Drawing as PNG');
-    expect(png.name).toBe('marens-harbour-pullover-neckband-drawing.png');
+    expect(png.name).toBe("Maren's harbour pullover - Neckband - drawing.png");
     // Width and height stand in the first chunk of the file (PNG specification, 11.2.2).
     expect(png.bytes.subarray(1, 4).toString()).toBe('PNG');
     expect(Math.abs(png.bytes.readUInt32BE(16) - (width! / 25.4) * 150)).toBeLessThanOrEqual(1);
     expect(Math.abs(png.bytes.readUInt32BE(20) - (height! / 25.4) * 150)).toBeLessThanOrEqual(1);
 
     const csv = await way('All openings as CSV');
-    expect(csv.name).toBe('marens-harbour-pullover-neckband-openings.csv');
+    expect(csv.name).toBe("Maren's harbour pullover - Neckband - plan.csv");
     const [head, ...rows] = csv.bytes
       .toString()
       .trimEnd()
@@ -130,7 +130,7 @@ test('a handout is composed by keys, printed, saved in every way, and put aside'
     expect(rows.filter((row) => row[n] !== '')).toHaveLength(84);
 
     const text = await way('Instructions as text');
-    expect(text.name).toBe('marens-harbour-pullover-neckband-instructions.txt');
+    expect(text.name).toBe("Maren's harbour pullover - Neckband - instructions.txt");
     expect(text.bytes.toString()).toMatch(/pick up/i);
     expect(text.bytes.toString()).toContain('84');
   });
