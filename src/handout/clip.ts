@@ -14,7 +14,14 @@ type Spot = readonly [x: number, y: number];
 /** A stroke of the pen without lifting it: as it is written, and the straight lines that it comes to. */
 interface Stroke {
   d: string;
-  readonly spots: Spot[];
+  readonly spots: readonly Spot[];
+  closed: boolean;
+}
+
+/** The same while it is read: a line is where it leads, a curve has its two control points before that. */
+interface ReadStroke {
+  d: string;
+  readonly steps: (readonly Spot[])[];
   closed: boolean;
 }
 
@@ -46,18 +53,50 @@ export function holds({ x, y, width, height }: Frame, [px, py]: Spot): boolean {
   return px >= x && px < x + width && py >= y && py < y + height;
 }
 
-function clippedStroke(stroke: Stroke, frame: Frame, cut: (stroke: Stroke, frame: Frame) => string): string {
-  const { d, spots } = stroke;
-  const [xs, ys] = [spots.map(([x]) => x), spots.map(([, y]) => y)];
-  const [left, right] = [Math.min(...xs), Math.max(...xs)];
-  const [upper, lower] = [Math.min(...ys), Math.max(...ys)];
-  if (right < frame.x || left > frame.x + frame.width || lower < frame.y || upper > frame.y + frame.height) return '';
+function clippedStroke(read: ReadStroke, frame: Frame, cut: (stroke: Stroke, frame: Frame) => string): string {
+  const { d, closed } = read;
+  // A curve never goes beyond its control points: most strokes need not be followed any closer.
+  const hull = reachOf(read.steps.flat());
+  if (isBeyond(hull, frame)) return '';
+  if (
+    hull.left > frame.x &&
+    hull.right < frame.x + frame.width &&
+    hull.upper > frame.y &&
+    hull.lower < frame.y + frame.height
+  ) {
+    return d;
+  }
+  const stroke: Stroke = { d, spots: followed(read), closed };
+  const { left, right, upper, lower } = reachOf(stroke.spots);
+  if (isBeyond({ left, right, upper, lower }, frame)) return '';
   if (right - left <= MARK && lower - upper <= MARK) {
     return holds(frame, [(left + right) / 2, (upper + lower) / 2]) ? d : '';
   }
   const inside =
     left >= frame.x && right <= frame.x + frame.width && upper >= frame.y && lower <= frame.y + frame.height;
   return inside ? d : cut(stroke, frame);
+}
+
+interface Reach {
+  readonly left: number;
+  readonly right: number;
+  readonly upper: number;
+  readonly lower: number;
+}
+
+function reachOf(spots: readonly Spot[]): Reach {
+  let [left, right, upper, lower] = [Infinity, -Infinity, Infinity, -Infinity];
+  for (const [x, y] of spots) {
+    left = Math.min(left, x);
+    right = Math.max(right, x);
+    upper = Math.min(upper, y);
+    lower = Math.max(lower, y);
+  }
+  return { left, right, upper, lower };
+}
+
+function isBeyond({ left, right, upper, lower }: Reach, { x, y, width, height }: Frame): boolean {
+  return right < x || left > x + width || lower < y || upper > y + height;
 }
 
 function clippedLines({ spots, closed }: Stroke, frame: Frame): string {
@@ -118,25 +157,23 @@ function clippedLine(a: Spot, b: Spot, { x, y, width, height }: Frame): readonly
   return [from === 0 ? a : [a[0] + dx * from, a[1] + dy * from], to === 1 ? b : [a[0] + dx * to, a[1] + dy * to]];
 }
 
-function strokesOf(data: string): Stroke[] {
-  const strokes: Stroke[] = [];
+function strokesOf(data: string): ReadStroke[] {
+  const strokes: ReadStroke[] = [];
   const at = (x: number, y: number) => `${digits(x)},${digits(y)}`;
   const last = () => strokes.at(-1)!;
   drawPath(data, {
-    moveTo: (x, y) => strokes.push({ d: `M${at(x, y)}`, spots: [[x, y]], closed: false }),
+    moveTo: (x, y) => strokes.push({ d: `M${at(x, y)}`, steps: [[[x, y]]], closed: false }),
     lineTo: (x, y) => {
       last().d += `L${at(x, y)}`;
-      last().spots.push([x, y]);
+      last().steps.push([[x, y]]);
     },
     curveTo: (x1, y1, x2, y2, x, y) => {
-      const [x0, y0] = last().spots.at(-1)!;
       last().d += `C${at(x1, y1)} ${at(x2, y2)} ${at(x, y)}`;
-      for (let i = 1; i <= PARTS; i++) {
-        const t = i / PARTS;
-        const s = 1 - t;
-        const [a, b, c, e] = [s * s * s, 3 * s * s * t, 3 * s * t * t, t * t * t];
-        last().spots.push([a * x0 + b * x1 + c * x2 + e * x, a * y0 + b * y1 + c * y2 + e * y]);
-      }
+      last().steps.push([
+        [x1, y1],
+        [x2, y2],
+        [x, y],
+      ]);
     },
     close: () => {
       last().d += 'Z';
@@ -144,4 +181,27 @@ function strokesOf(data: string): Stroke[] {
     },
   });
   return strokes;
+}
+
+/** A stroke as straight lines, every curve as many short ones. */
+function followed({ steps }: ReadStroke): Spot[] {
+  const spots: Spot[] = [];
+  for (const step of steps) {
+    const [first, second, to] = step;
+    if (!first || !second || !to) {
+      spots.push(...step);
+      continue;
+    }
+    const [x0, y0] = spots.at(-1)!;
+    for (let i = 1; i <= PARTS; i++) {
+      const t = i / PARTS;
+      const s = 1 - t;
+      const [a, b, c, e] = [s * s * s, 3 * s * s * t, 3 * s * t * t, t * t * t];
+      spots.push([
+        a * x0 + b * first[0] + c * second[0] + e * to[0],
+        a * y0 + b * first[1] + c * second[1] + e * to[1],
+      ]);
+    }
+  }
+  return spots;
 }
