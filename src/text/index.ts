@@ -53,6 +53,7 @@ export * from './readQuick';
 export * from './readSchedule';
 export { scheduleExample } from './readScheduleFaults';
 export * from './readScheduleSteps';
+export * from './refusedChange';
 export * from './replan';
 export * from './rhythm';
 export * from './rowOrRound';

@@ -56,9 +56,9 @@ export function loadEditing(): Promise<void> {
 }
 
 async function fetchEditing(): Promise<void> {
-  const [{ checkDesign }, { problemSentence }, { changed }] = await Promise.all([
+  const [{ checkDesign }, { refusedChange }, { changed }] = await Promise.all([
     import('../piece/checkDesign'),
-    import('../text/problems'),
+    import('../text/refusedChange'),
     import('../editor/changes'),
   ]);
   made = changed;
@@ -67,7 +67,7 @@ async function fetchEditing(): Promise<void> {
       checkDesign(design);
       return null;
     } catch (error) {
-      if (error instanceof DesignError) return problemSentence(error.problem);
+      if (error instanceof DesignError) return refusedChange(error.problem, design);
       throw error;
     }
   };
