@@ -10,6 +10,9 @@ import type { PathMark, PathRole, Place } from './marks';
 /** A diamond holds as much ink as a dot when its corners reach this much farther than the dot's edge. */
 const DIAMOND = 1.3;
 
+/** From this distance on, sheet mm, empty rings may be as large as dots and still be told apart. */
+const BLANK_SPACING = 2;
+
 export interface DrawnPoints extends Standing {
   /** Which of the points are used. */
   readonly used: readonly boolean[];
@@ -55,7 +58,8 @@ function marksOf(standing: Standing, used: readonly boolean[], blank: boolean): 
   let known = written.get(standing);
   if (!known) written.set(standing, (known = { over: [], used: [], skipped: [] }));
   const { over, used: full, skipped: empty } = known;
-  const ring = blank ? radius : radius * RING;
+  // Rings to be filled in are as large as dots where there is room between them.
+  const ring = blank && spacing >= BLANK_SPACING ? radius : radius * RING;
   const dot = { first: circles(radius), second: diamonds(radius * DIAMOND) };
   const rings = { first: circles(ring), second: diamonds(ring * DIAMOND) };
   const paths: Record<'skipped' | 'skipped-second' | 'stem' | 'used' | 'used-second' | 'live', string[]> = {

@@ -128,10 +128,10 @@ export function tileText(of: string, part: string, beyond: readonly string[]): s
 }
 
 /** After the scale of the diagram, where its edges are shown once more. */
-export function closerText(scale: number): string {
-  return scale > 0.999 && scale < 1.001
-    ? 'Under it are the edges in true size.'
-    : `Under it are the edges at ${ratioText(scale)}.`;
+export function closerText(scale: number, parts: number): string {
+  const size = scale > 0.999 && scale < 1.001 ? 'in true size' : `at ${ratioText(scale)}`;
+  const cut = parts === 1 ? '' : `, a long one in ${parts} parts from the top down`;
+  return `Under it are the edges ${size}${cut}.`;
 }
 
 function ratioText(scale: number): string {

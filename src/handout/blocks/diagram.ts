@@ -21,7 +21,7 @@ const LARGEST = 1.6;
 /** How much of a page's height a drawing takes at most: the pieces alone, those with a closer look, a closer look. */
 const SHARE = { whole: 0.58, small: 0.27, closer: 0.4 } as const;
 /** What a page on its side leaves for the title, mm. */
-const UNDER_TITLE = 42;
+const UNDER_TITLE = 54;
 /** A drawing this many times as wide as high goes over both columns. */
 const WIDE = 1.7;
 /** A closer look has to be closer by this. */
@@ -32,6 +32,12 @@ const READABLE = 2.4;
 const MOST_TILES = 40;
 /** A frame that is drawn at another scale has other labels round it: after so many tries it is near enough. */
 const TRIES = 6;
+/** A long upright edge is cut into this many parts at most. They stand this far apart, and share so much of it, mm. */
+const MOST_PARTS = 4;
+const BESIDE = 9;
+const SHARED = 6;
+/** Another part has to make the edge larger by this much. */
+const WORTH = 0.85;
 
 interface Picture {
   readonly drawing: Drawing;
@@ -46,7 +52,8 @@ function optionsOf({ plan, pickup, handout }: Sheet, fabric: DrawOptions['fabric
     words: { units: plan.design.units },
     rulers: false,
     dimensions: fabric !== 'none',
-    fabric,
+    // In black, words could not be read over the lines of stitches.
+    fabric: handout.ink === 'black' ? 'none' : fabric,
     ...(handout.version === 'exercise' ? { blank: true } : {}),
   };
 }
@@ -71,19 +78,20 @@ export function diagramBlock(sheet: Sheet): Strip[] {
   const wide = across ? room.width : width;
   const whole = across ? fitted(wide, high) : narrow;
   const closer = spacingOf(sheet, whole.scale) < READABLE ? closerLooks(sheet, wide, high) : [];
-  const isCloser = closer.some(({ scale }) => scale > whole.scale * CLOSER);
+  const [closest] = closer.flat();
+  const isCloser = closest !== undefined && closest.scale > whole.scale * CLOSER;
   const first = isCloser && !isWide ? fitted(wide, room.height * SHARE.small) : whole;
   const tiles = handout.diagram === 'true-size' ? tileCount(sheet) : 0;
   const said = [
     ...(handout.version === 'exercise' ? [EXERCISE.diagram] : []),
     ...(tiles > MOST_TILES ? [tooManyTiles(tiles, MOST_TILES)] : []),
     scaleText(first.scale),
-    ...(isCloser ? [closerText(closer[0]!.scale)] : []),
+    ...(isCloser ? [closerText(closest.scale, Math.max(...closer.map(({ length }) => length)))] : []),
   ].join(' ');
   const strips = [
     pictureStrip('diagram-', first, wide),
     ...paragraph(said, wide, { size: TYPE.small, gap: 1 }),
-    ...(isCloser ? closer.map((one, i) => pictureStrip(`closer-${i}-`, one, wide)) : []),
+    ...(isCloser ? closer.map((parts, i) => partsStrip(`closer-${i}-`, parts, wide)) : []),
   ];
   return across ? strips.map((strip) => ({ ...strip, across })) : strips;
 }
@@ -100,26 +108,58 @@ function pickedPieces({ chosen }: Sheet): { readonly id: string; readonly name: 
   return [...ids].map(([id, name]) => ({ id, name }));
 }
 
-/** The edges of each piece as large as there is room for, all at one scale. */
-function closerLooks(sheet: Sheet, width: number, high: number): Picture[] {
+/**
+ * The edges of each piece as large as there is room for, all at one scale. A long upright edge is cut into parts that
+ * stand side by side, from the top down.
+ */
+function closerLooks(sheet: Sheet, width: number, high: number): Picture[][] {
   const pieces = pickedPieces(sheet);
   const most = Math.min(high, roomOn(sheet.size).height * SHARE.closer);
+  const framesAt = (scale: number) => pieces.map(({ id }) => framed(sheet, id, scale, 'near-edge').frame);
   let scale: number = LARGEST;
   for (let i = 0; i < TRIES; i++) {
-    const frames = pieces.map(({ id }) => framed(sheet, id, scale, 'near-edge').frame);
-    const over = Math.max(...frames.map((frame) => Math.max(frame.width / width, frame.height / most)));
+    const over = Math.max(...framesAt(scale).map((frame) => bestCut(frame, width, most).over));
     if (over <= 1) break;
     // What does not grow with the scale makes this a little too small rather than too large.
     scale /= over;
   }
-  return pieces.map(({ id }) => framed(sheet, id, scale, 'near-edge'));
+  const frames = framesAt(scale);
+  return pieces.map(({ id }, i) =>
+    partsOf(frames[i]!, bestCut(frames[i]!, width, most).parts).map((within) => ({
+      drawing: drawnPiece(sheet, id, scale, 'near-edge', within),
+      frame: within,
+      scale,
+    })),
+  );
+}
+
+/** How many parts a frame is best cut into, and how many times too large those are for the room, in mm. */
+function bestCut(frame: Frame, width: number, high: number): { readonly parts: number; readonly over: number } {
+  const cuts = Array.from({ length: MOST_PARTS }, (_, i) => {
+    const parts = i + 1;
+    const across = parts * frame.width + (parts - 1) * BESIDE;
+    const down = (frame.height + (parts - 1) * SHARED) / parts;
+    return { parts, over: Math.max(across / width, down / high) };
+  });
+  // One more part has to be worth it.
+  return cuts.reduce((best, one) => (one.over < best.over * WORTH ? one : best));
+}
+
+/** A frame cut across into parts that share a little, from the top down. */
+function partsOf(frame: Frame, parts: number): Frame[] {
+  const height = (frame.height + (parts - 1) * SHARED) / parts;
+  return Array.from({ length: parts }, (_, i) => ({ ...frame, y: frame.y + i * (height - SHARED), height }));
 }
 
 /** A piece at a scale, and the part of it where something is picked up, with its labels inside that part. */
 function framed(sheet: Sheet, piece: string, scale: number, fabric: DrawOptions['fabric']): Picture {
   const options = { ...optionsOf(sheet, fabric), dimensions: false, pieces: [piece], scale };
   const frame = pickedFrame(drawDiagram(sheet.plan, { ...options, names: false }));
-  return { drawing: drawDiagram(sheet.plan, { ...options, within: frame }), frame, scale };
+  return { drawing: drawnPiece(sheet, piece, scale, fabric, frame), frame, scale };
+}
+
+function drawnPiece(sheet: Sheet, piece: string, scale: number, fabric: DrawOptions['fabric'], within: Frame): Drawing {
+  return drawDiagram(sheet.plan, { ...optionsOf(sheet, fabric), dimensions: false, pieces: [piece], scale, within });
 }
 
 function bodyOf(drawing: Drawing, idPrefix: string): DrawnElement[] {
@@ -127,15 +167,27 @@ function bodyOf(drawing: Drawing, idPrefix: string): DrawnElement[] {
 }
 
 function pictureStrip(idPrefix: string, { drawing, frame }: Picture, width: number): Strip {
-  const isWhole = frame.width === drawing.width && frame.height === drawing.height;
   return {
-    gap: isWhole ? ROOM.block : ROOM.paragraph,
+    gap: ROOM.block,
     height: frame.height,
-    ...(isWhole ? { withNext: true } : {}),
+    withNext: true,
+    draw: (x, y) => [placedAt(bodyOf(drawing, idPrefix), x + (width - frame.width) / 2, y)],
+  };
+}
+
+/** The parts of an edge side by side, in the middle of the room. */
+function partsStrip(idPrefix: string, parts: readonly Picture[], width: number): Strip {
+  const wide = parts.reduce((sum, { frame }) => sum + frame.width + BESIDE, -BESIDE);
+  return {
+    gap: ROOM.paragraph,
+    height: Math.max(...parts.map(({ frame }) => frame.height)),
     draw: (x, y) => {
-      const body = bodyOf(drawing, idPrefix);
-      const shown = isWhole ? body : croppedTo(body, frame);
-      return [placedAt(shown, x + (width - frame.width) / 2 - frame.x, y - frame.y)];
+      let left = x + (width - wide) / 2;
+      return parts.map(({ drawing, frame }, i) => {
+        const at = left - frame.x;
+        left += frame.width + BESIDE;
+        return placedAt(croppedTo(bodyOf(drawing, `${idPrefix}${i}-`), frame), at, y - frame.y);
+      });
     },
   };
 }
