@@ -8,7 +8,6 @@ export const PAGE = {
   handout: 'Handout',
   open: 'Open',
   save: 'Save',
-  saveDrawing: 'Save drawing',
   link: 'Link',
   designs: 'Designs',
   undo: 'Undo',
