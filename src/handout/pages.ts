@@ -1,6 +1,6 @@
 import type { HandoutBlock } from '../piece';
 import { footText, voiceOf } from '../text';
-import { bandBlock, abbreviationsBlock, instructionsBlock, sumBlock } from './blocks/words';
+import { bandBlock, abbreviationsBlock, firstRowBlock, instructionsBlock, sumBlock } from './blocks/words';
 import { diagramBlock, diagramTiles } from './blocks/diagram';
 import { needleBlock } from './blocks/needle';
 import { rulerBlock } from './blocks/ruler';
@@ -25,6 +25,7 @@ const BLOCKS: Readonly<Record<HandoutBlock, (sheet: Sheet) => Strip[]>> = {
   sum: sumBlock,
   needle: needleBlock,
   instructions: instructionsBlock,
+  'first-row': firstRowBlock,
   band: bandBlock,
   gauges: gaugesBlock,
   strips: stripsBlock,

@@ -9,6 +9,7 @@ export const HANDOUT_BLOCKS = [
   'sum',
   'needle',
   'instructions',
+  'first-row',
   'band',
   'gauges',
   'strips',

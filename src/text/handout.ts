@@ -19,6 +19,7 @@ export const HANDOUT_HEADINGS: Readonly<Record<HandoutBlock, string>> = {
   sum: 'How the numbers come about',
   needle: 'Where the needle goes',
   instructions: 'In words',
+  'first-row': 'The first row',
   band: 'The band',
   gauges: 'At other gauges',
   strips: 'Practice strips',
@@ -26,8 +27,13 @@ export const HANDOUT_HEADINGS: Readonly<Record<HandoutBlock, string>> = {
   ruler: '',
 };
 
-/** The heading of the gauges' table in these terms. */
-export function handoutHeading(block: HandoutBlock, { terms }: Pick<Voice, 'terms'>): string {
+/** The heading of a block in these terms, of a band worked in rows or in rounds. */
+export function handoutHeading(
+  block: HandoutBlock,
+  { terms }: Pick<Voice, 'terms'>,
+  row: 'row' | 'round' = 'row',
+): string {
+  if (block === 'first-row') return `The first ${row}`;
   return block === 'gauges' ? `At other ${terms.gauge === 'tension' ? 'tensions' : 'gauges'}` : HANDOUT_HEADINGS[block];
 }
 

@@ -66,6 +66,7 @@ export const HANDOUT_BLOCK: Readonly<Record<HandoutBlock, string>> = {
   sum: 'Sums worked out',
   needle: 'Where the needle goes',
   instructions: 'Instructions',
+  'first-row': 'First row or round',
   band: 'Band and buttonholes',
   gauges: 'Counts at other gauges',
   strips: 'Practice strips',

@@ -116,7 +116,8 @@ function totalLine(plan: PickupPlan): string {
   return `${all}: ${repeats}${multipleText(band.multiple, band.plus)}.`;
 }
 
-function firstRowLine(plan: PickupPlan, { form }: Voice): string {
+/** The first row or round, written out with its proof, or that nothing changes in it. */
+export function firstRowLine(plan: PickupPlan, { form }: Voice): string {
   const { firstRow } = plan;
   const row = rowOrRound(plan);
   if (firstRow.groups.length === 0) {

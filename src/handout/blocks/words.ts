@@ -4,12 +4,14 @@ import {
   buttonholesText,
   edgeTitle,
   EXERCISE,
+  firstRowLine,
   HANDOUT_COLUMNS,
   handoutBand,
   handoutHeading,
   handoutSums,
   instructions,
   needleParagraph,
+  rowOrRound,
 } from '../../text';
 import { box, rule, textAt } from '../elements';
 import { fitted } from '../letters/fitted';
@@ -22,16 +24,20 @@ const RULED = { apart: 9, lines: 6 } as const;
 /** A box to reckon in, mm high. */
 const RECKONING = 11;
 
+/** Lines to write on. */
+function ruled(width: number, lines: number): Strip[] {
+  return Array.from({ length: lines }, (): Strip => ({
+    gap: 0,
+    height: RULED.apart,
+    draw: (x, y) => [rule(x, y + RULED.apart, width, LINE.rule)],
+  }));
+}
+
 /** The written instructions, a paragraph each; for a class, lines to write them on. */
 export function instructionsBlock({ chosen, handout, voice, width }: Sheet): Strip[] {
   const title = heading(handoutHeading('instructions', voice), width);
   if (handout.version === 'exercise') {
-    const lines = Array.from({ length: RULED.lines }, (): Strip => ({
-      gap: 0,
-      height: RULED.apart,
-      draw: (x, y) => [rule(x, y + RULED.apart, width, LINE.rule)],
-    }));
-    return [...title, ...paragraph(EXERCISE.instructions, width, { withNext: true }), ...lines];
+    return [...title, ...paragraph(EXERCISE.instructions, width, { withNext: true }), ...ruled(width, RULED.lines)];
   }
   // Abbreviations stand in a block of their own where one is asked for.
   const own = handout.blocks.includes('abbreviations');
@@ -41,9 +47,17 @@ export function instructionsBlock({ chosen, handout, voice, width }: Sheet): Str
   // What has a block of its own is not said twice.
   const elsewhere = [
     ...(handout.blocks.includes('needle') ? [needleParagraph(chosen, voice.terms)] : []),
+    ...(handout.blocks.includes('first-row') ? [firstRowLine(chosen, voice)] : []),
     ...(handout.blocks.includes('band') ? [buttonholesText(chosen, voice), ...bandCornersText(chosen, voice)] : []),
   ];
   return [...title, ...told.filter((text) => !elsewhere.includes(text)).flatMap((text) => paragraph(text, width))];
+}
+
+/** The first row or round with its proof; for a class, lines to write it on. */
+export function firstRowBlock({ chosen, handout, voice, width }: Sheet): Strip[] {
+  const title = heading(handoutHeading('first-row', voice, rowOrRound(chosen)), width);
+  if (handout.version === 'exercise') return [...title, ...ruled(width, 2)];
+  return [...title, ...paragraph(firstRowLine(chosen, voice), width)];
 }
 
 /** The abbreviations of the instructions, each on a line. */
