@@ -106,7 +106,7 @@ export type RatioUnit = 'row' | 'ridge' | 'chain' | 'stitch';
 export interface StatedRatio {
   readonly pick: number;
   readonly of: number;
-  /** Left out, it is rows where the edge has any, else stitches. */
+  /** By default rows on an edge that has any, stitches on one that has none. */
   readonly per?: RatioUnit;
 }
 

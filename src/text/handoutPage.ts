@@ -13,7 +13,7 @@ export const HANDOUT = {
   portrait: 'Portrait',
   landscape: 'Landscape',
   diagram: 'Diagram',
-  version: 'For',
+  version: 'Kind of sheet',
   ink: 'Printed',
   note: 'Note under the title',
   blocks: 'On the sheet, in this order',
@@ -23,7 +23,7 @@ export const HANDOUT = {
   gaugesHint: 'stitches × rows, such as 20 × 28, 24 × 32',
   print: 'Print',
   pdf: 'Save as PDF',
-  more: 'Other ways out',
+  more: 'Save or copy in other forms',
   svg: 'Drawing as SVG',
   png: 'Drawing as PNG',
   resolution: 'Dots to the inch',
@@ -53,9 +53,9 @@ export const HANDOUT_INK: Readonly<Record<Handout['ink'], string>> = {
 };
 
 export const HANDOUT_VERSION: Readonly<Record<HandoutVersion, string>> = {
-  sheet: 'Working from',
+  sheet: 'To work from',
   exercise: 'Exercise',
-  answers: 'Its answers',
+  answers: 'Answers',
 };
 
 export const HANDOUT_BLOCK: Readonly<Record<HandoutBlock, string>> = {

@@ -105,7 +105,7 @@ test('a handout is composed by keys, printed, saved in every way, and put aside'
   });
 
   await test.step('drawing, openings and words are saved under names that say what they are', async () => {
-    await dialog.getByText('Other ways out').click();
+    await dialog.getByText('Save or copy in other forms').click();
     const way = (name: string) => saved(page, dialog.getByRole('button', { name, exact: true }));
     const svg = await way('Drawing as SVG');
     expect(svg.name).toBe("Maren's harbour pullover - Neckband - drawing.svg");

@@ -81,7 +81,7 @@ export function diagramBlock(sheet: Sheet): Strip[] {
   const [closest] = closer.flat();
   const isCloser = closest !== undefined && closest.scale > whole.scale * CLOSER;
   const first = isCloser && !isWide ? fitted(wide, room.height * SHARE.small) : whole;
-  const tiles = handout.diagram === 'true-size' ? tileCount(sheet) : 0;
+  const tiles = handout.diagram === 'true-size' ? countOf(trueSize(sheet)) : 0;
   const said = [
     ...(handout.version === 'exercise' ? [EXERCISE.diagram] : []),
     ...(tiles > MOST_TILES ? [tooManyTiles(tiles, MOST_TILES)] : []),
@@ -102,9 +102,10 @@ function spacingOf({ chosen: { points } }: Sheet, scale: number): number {
   return last && points.length > 1 ? (last.alongMm * scale) / (points.length - 1) : Infinity;
 }
 
-/** The pieces that the pick-up runs along, each by itself. */
+/** The pieces on which the pick-up has a place, each by itself. */
 function pickedPieces({ chosen }: Sheet): { readonly id: string; readonly name: string }[] {
-  const ids = new Map(chosen.edges.map(({ piece }) => [piece.id, shownName(piece.name)]));
+  const along = chosen.edges.filter(({ openings }) => openings > 0);
+  const ids = new Map(along.map(({ piece }) => [piece.id, shownName(piece.name)]));
   return [...ids].map(([id, name]) => ({ id, name }));
 }
 
@@ -115,7 +116,7 @@ function pickedPieces({ chosen }: Sheet): { readonly id: string; readonly name: 
 function closerLooks(sheet: Sheet, width: number, high: number): Picture[][] {
   const pieces = pickedPieces(sheet);
   const most = Math.min(high, roomOn(sheet.size).height * SHARE.closer);
-  const framesAt = (scale: number) => pieces.map(({ id }) => framed(sheet, id, scale, 'near-edge').frame);
+  const framesAt = (scale: number) => pieces.map(({ id }) => framed(sheet, id, scale).frame);
   let scale: number = LARGEST;
   for (let i = 0; i < TRIES; i++) {
     const over = Math.max(...framesAt(scale).map((frame) => bestCut(frame, width, most).over));
@@ -151,13 +152,14 @@ function partsOf(frame: Frame, parts: number): Frame[] {
   return Array.from({ length: parts }, (_, i) => ({ ...frame, y: frame.y + i * (height - SHARED), height }));
 }
 
-/** A piece at a scale, and the part of it where something is picked up, with its labels inside that part. */
-function framed(sheet: Sheet, piece: string, scale: number, fabric: DrawOptions['fabric']): Picture {
-  const options = { ...optionsOf(sheet, fabric), dimensions: false, pieces: [piece], scale };
-  const frame = pickedFrame(drawDiagram(sheet.plan, { ...options, names: false }));
-  return { drawing: drawnPiece(sheet, piece, scale, fabric, frame), frame, scale };
+/** A piece at a scale without its names, and the part of it where something is picked up. */
+function framed(sheet: Sheet, piece: string, scale: number): Pick<Picture, 'drawing' | 'frame'> {
+  const options = { ...optionsOf(sheet, 'none'), pieces: [piece], scale };
+  const drawing = drawDiagram(sheet.plan, { ...options, names: false });
+  return { drawing, frame: pickedFrame(drawing) };
 }
 
+/** A piece at a scale, with its labels within what is shown of it. */
 function drawnPiece(sheet: Sheet, piece: string, scale: number, fabric: DrawOptions['fabric'], within: Frame): Drawing {
   return drawDiagram(sheet.plan, { ...optionsOf(sheet, fabric), dimensions: false, pieces: [piece], scale, within });
 }
@@ -194,24 +196,32 @@ function partsStrip(idPrefix: string, parts: readonly Picture[], width: number):
 
 /** Every page of the diagram in true size, a piece after the other; none where that would be too many. */
 export function diagramTiles(sheet: Sheet): DrawnElement[][] {
-  if (tileCount(sheet) > MOST_TILES) return [];
-  return pickedPieces(sheet).flatMap(({ id, name }, i) => {
-    const all = trueSize(sheet, id);
-    const options = { ...optionsOf(sheet, 'none'), pieces: [id], scale: 1 };
-    return all.map((tile) => {
+  const parts = trueSize(sheet);
+  if (countOf(parts) > MOST_TILES) return [];
+  return parts.flatMap(({ id, name, tiles }, i) =>
+    tiles.map((tile) => {
       // Labels are placed on every part anew, so that none is cut.
-      const drawing = drawDiagram(sheet.plan, { ...options, within: tile.frame });
+      const drawing = drawnPiece(sheet, id, 1, 'none', tile.frame);
       const body = bodyOf(drawing, `true-size-${i}-${tile.name}-`);
-      return tilePage(tile, all, name, croppedTo(body, tile.frame));
-    });
+      return tilePage(tile, tiles, name, croppedTo(body, tile.frame));
+    }),
+  );
+}
+
+interface PieceInParts {
+  readonly id: string;
+  readonly name: string;
+  readonly tiles: readonly Tile[];
+}
+
+/** How each piece is cut over pages in true size. */
+function trueSize(sheet: Sheet): PieceInParts[] {
+  return pickedPieces(sheet).map((piece) => {
+    const { drawing, frame } = framed(sheet, piece.id, 1);
+    return { ...piece, tiles: tilesOf(frame, drawing.points, sheet.size) };
   });
 }
 
-function trueSize(sheet: Sheet, piece: string): Tile[] {
-  const { drawing, frame } = framed(sheet, piece, 1, 'none');
-  return tilesOf(frame, drawing.points, sheet.size);
-}
-
-function tileCount(sheet: Sheet): number {
-  return pickedPieces(sheet).reduce((sum, { id }) => sum + trueSize(sheet, id).length, 0);
+function countOf(pieces: readonly PieceInParts[]): number {
+  return pieces.reduce((sum, { tiles }) => sum + tiles.length, 0);
 }

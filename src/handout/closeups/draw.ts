@@ -44,6 +44,16 @@ export function sceneOf(kind: CloseUpKind, hand: 'right' | 'left'): Scene {
  * the hand that works. All close-ups have one size.
  */
 export function drawCloseUp(kind: CloseUpKind, hand: 'right' | 'left'): CloseUp {
+  const key = `${kind} ${hand}`;
+  const known = drawn.get(key) ?? newCloseUp(kind, hand);
+  drawn.set(key, known);
+  return known;
+}
+
+/** They are always the same, so each is drawn once. */
+const drawn = new Map<string, CloseUp>();
+
+function newCloseUp(kind: CloseUpKind, hand: 'right' | 'left'): CloseUp {
   const { strands, marks, labels } = sceneOf(kind, hand);
   const group = (children: DrawnElement[]): DrawnElement => ({ name: 'g', attributes: { fill: 'none' }, children });
   const elements = [
