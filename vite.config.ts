@@ -85,6 +85,24 @@ const lettersBeside: Plugin = {
   },
 };
 
+/** Puts what draws pictures beside the command, with a word on its licence, which wants to be told with it. */
+const painterBeside: Plugin = {
+  name: 'painter-beside',
+  apply: (_, { mode }) => mode === 'command',
+  generateBundle() {
+    const name = '@resvg/resvg-wasm';
+    const about = JSON.parse(readFileSync(at(`./node_modules/${name}/package.json`), 'utf8')) as Record<string, string>;
+    const notice = `resvg.wasm is the file index_bg.wasm of ${name} ${about.version}, unchanged.
+Its licence is the Mozilla Public License 2.0: https://www.mozilla.org/MPL/2.0/
+Its source is at https://github.com/yisibl/resvg-js (tag v${about.version}) and, for what it draws with,
+https://github.com/RazrFalcon/resvg.
+`;
+    const source = readFileSync(at(`./node_modules/${name}/index_bg.wasm`));
+    this.emitFile({ type: 'asset', fileName: 'pictures/resvg.wasm', source });
+    this.emitFile({ type: 'asset', fileName: 'pictures/LICENSE', source: notice });
+  },
+};
+
 /** Goes over what the bundler has made small once more, which saves another 2 kB of the first load. */
 const smaller: Plugin = {
   name: 'smaller',
@@ -108,6 +126,7 @@ const shared: ViteUserConfig = {
     noTickFormats,
     plainPdf,
     lettersBeside,
+    painterBeside,
     smaller,
   ],
 };

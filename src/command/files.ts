@@ -36,14 +36,31 @@ export function readInput(file: string): string {
  * @throws CommandError when it can't be written; what stood there stays
  */
 export function writeOutput(file: string, content: string | Uint8Array): void {
-  const beside = join(dirname(file), `.${basename(file)}.${randomBytes(4).toString('hex')}`);
+  writeOutputs([[file, content]]);
+}
+
+/**
+ * Writes files that belong together: all beside their places first, then in them.
+ *
+ * @throws CommandError when one can't be written, naming it; what stood there stays
+ */
+export function writeOutputs(files: readonly (readonly [file: string, content: string | Uint8Array])[]): void {
+  const mark = randomBytes(4).toString('hex');
+  const besides = files.map(([file]) => join(dirname(file), `.${basename(file)}.${mark}`));
+  let at = '';
   try {
-    if (isFolder(file)) throw Object.assign(new Error(file), { code: 'EISDIR' });
-    writeFileSync(beside, content, { flag: 'wx' });
-    renameSync(beside, file);
+    for (const [i, [file, content]] of files.entries()) {
+      at = file;
+      if (isFolder(file)) throw Object.assign(new Error(file), { code: 'EISDIR' });
+      writeFileSync(besides[i]!, content, { flag: 'wx' });
+    }
+    for (const [i, [file]] of files.entries()) {
+      at = file;
+      renameSync(besides[i]!, file);
+    }
   } catch (error) {
-    rmSync(beside, { force: true });
-    throw new CommandError({ kind: 'cannot-write', file, why: troubleOf(error) });
+    for (const beside of besides) rmSync(beside, { force: true });
+    throw new CommandError({ kind: 'cannot-write', file: at, why: troubleOf(error) });
   }
 }
 

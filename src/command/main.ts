@@ -18,8 +18,9 @@ import {
   unexpectedText,
 } from '../text';
 import { readInput } from './files';
-import { give } from './output';
+import { give, type Content } from './output';
 import { planPdf } from './pdf';
+import { planPng } from './png';
 import { CommandError } from './problem';
 import { progressOn } from './progress';
 import { quickText } from './quick';
@@ -54,7 +55,7 @@ async function run(words: readonly string[]): Promise<number> {
   }
 }
 
-async function work(wish: Work, design: Design): Promise<{ content: string | Uint8Array; status: number }> {
+async function work(wish: Work, design: Design): Promise<{ content: Content; status: number }> {
   switch (wish.task) {
     case 'measure': {
       const rows = surveyDesign(design).map(({ measured: edge, ...rest }) => ({ ...rest, edge }));
@@ -94,7 +95,7 @@ function planned(design: Design, pickup: string | null): DesignPlan {
   }
 }
 
-async function planContent(wish: Work, plan: DesignPlan): Promise<string | Uint8Array> {
+async function planContent(wish: Work, plan: DesignPlan): Promise<Content> {
   const chosen = wish.pickup ?? undefined;
   if (plan.pickups.length === 0) throw new CommandError({ kind: 'no-pickup' });
   const drawn = chosen === undefined ? 0 : plan.pickups.findIndex(({ pickup }) => pickup.id === chosen);
@@ -111,6 +112,10 @@ async function planContent(wish: Work, plan: DesignPlan): Promise<string | Uint8
       return fileSvg(plan, drawn);
     case 'pdf':
       return await planPdf(plan, drawn, wish.pages, progressOn(process.stderr));
+    case 'png': {
+      const pictures = await planPng(plan, drawn, wish, progressOn(process.stderr));
+      return wish.pages === null ? pictures[0]! : pictures;
+    }
   }
 }
 

@@ -13,7 +13,8 @@ const ORIENTATIONS = ['portrait', 'landscape'] as const;
 /**
  * What is asked of the handout's pages; null where they are not asked for.
  *
- * @throws CommandError where the form holds no pages, or an option says nothing without them
+ * @throws CommandError where the form holds no pages, they need files and have no name, or an option says nothing
+ *   without them
  */
 export function pagesWish(form: string, values: ReadonlyMap<string, string>): PagesWish | null {
   if (!values.has('--pages')) {
@@ -21,7 +22,8 @@ export function pagesWish(form: string, values: ReadonlyMap<string, string>): Pa
     if (stray !== undefined) throw new CommandError({ kind: 'only-pages', option: stray });
     return null;
   }
-  if (form !== 'pdf') throw new CommandError({ kind: 'pages-form', form });
+  if (form !== 'pdf' && form !== 'png') throw new CommandError({ kind: 'pages-form', form });
+  if (form === 'png' && !values.has('--out')) throw new CommandError({ kind: 'pages-out', form });
   const [exercise, answers] = [values.has('--exercise'), values.has('--answers')];
   if (exercise && answers) throw new CommandError({ kind: 'not-both', options: ['--exercise', '--answers'] });
   const paper = chosen('--paper', values, PAPERS);

@@ -1,12 +1,9 @@
-import { handoutWork } from '../editor';
-import { ForeignLettersError, handoutPages, type Page } from '../handout';
 import type { DesignPlan } from '../pickup';
-import { DEFAULT_HANDOUT } from '../piece';
-import { bodyElements, describeDrawing, fileDrawing } from '../renderer';
-import { handoutWorkWords, writingText } from '../text';
+import { describeDrawing } from '../renderer';
+import { writingText } from '../text';
+import { drawnPages, inWords } from './drawnPages';
 import { readLetters } from './letters';
 import type { PagesWish } from './pagesWords';
-import { CommandError } from './problem';
 import type { Progress } from './progress';
 
 /**
@@ -22,30 +19,17 @@ export async function planPdf(
 ): Promise<Uint8Array> {
   const fonts = readLetters();
   const { writePdf } = await import('../handout/pdf/writePdf');
-  const drawn = pages === null ? [drawingPage(plan, pickup)] : handout(plan, pickup, pages);
   const { title } = describeDrawing(plan, pickup);
   try {
-    return await writePdf(drawn, {
+    return await writePdf(drawnPages(plan, pickup, pages), {
       title,
       language: 'en',
       fonts,
       onPage: (done, all) => progress.step(writingText(done, all)),
     });
   } catch (error) {
-    if (error instanceof ForeignLettersError) throw new CommandError({ ...error.problem, kind: 'foreign' });
-    throw error;
+    throw inWords(error, 'pdf');
   } finally {
     progress.end();
   }
-}
-
-function drawingPage(plan: DesignPlan, pickup: number): Page {
-  const drawing = fileDrawing(plan, pickup);
-  return { width: drawing.width, height: drawing.height, elements: bodyElements(drawing) };
-}
-
-function handout(plan: DesignPlan, pickup: number, wish: PagesWish): Page[] {
-  const { design } = plan;
-  const wanted = { ...DEFAULT_HANDOUT, ...design.handout, ...wish };
-  return handoutPages(handoutWork(plan, pickup, wanted, handoutWorkWords(design)));
 }

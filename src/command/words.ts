@@ -1,11 +1,12 @@
 import { PAGES_FLAGS, PAGES_OPTIONS, pagesWish, type PagesWish } from './pagesWords';
+import { dotsWish } from './pictureWords';
 import { CommandError } from './problem';
 import { isQuickTask, QUICK_FORMS, QUICK_OPTIONS, quickWish, type QuickTask, type QuickWish } from './quickWords';
 
 export type Task = 'measure' | 'plan' | 'check';
 export type Form = 'text' | 'json' | 'csv' | 'svg';
-/** The forms of a plan: PDF is the one that is no text. */
-export type PlanForm = Form | 'html' | 'pdf';
+/** The forms of a plan: PDF and PNG are those that are no text. */
+export type PlanForm = Form | 'html' | 'pdf' | 'png';
 
 /** What the words of the command line ask for. */
 export type Wish =
@@ -19,19 +20,21 @@ export type Wish =
       readonly pickup: string | null;
       /** The handout's pages instead of the drawing alone, and how they differ from what the file says. */
       readonly pages: PagesWish | null;
+      /** How many dots of a picture go to the inch. */
+      readonly dots: number;
       readonly out: string | null;
     };
 
 const FORMS: Readonly<Record<Task, readonly PlanForm[]>> & Readonly<Record<QuickTask, readonly Form[]>> = {
   measure: ['text', 'json'],
-  plan: ['text', 'html', 'json', 'csv', 'svg', 'pdf'],
+  plan: ['text', 'html', 'json', 'csv', 'svg', 'pdf', 'png'],
   check: ['text', 'json'],
   ...QUICK_FORMS,
 };
 
 const OPTIONS: Readonly<Record<Task | QuickTask, readonly string[]>> = {
   measure: ['--as', '--out', '--help'],
-  plan: ['--as', '--pickup', ...PAGES_OPTIONS, '--out', '--help'],
+  plan: ['--as', '--pickup', ...PAGES_OPTIONS, '--resolution', '--out', '--help'],
   check: ['--as', '--out', '--help'],
   ...QUICK_OPTIONS,
 };
@@ -89,8 +92,8 @@ export function readWords(words: readonly string[]): Wish {
   const [file, extra] = files;
   if (file === undefined) throw new CommandError({ kind: 'no-file', command });
   if (extra !== undefined) throw new CommandError({ kind: 'too-many-files', word: extra });
-  const pages = pagesWish(form, values);
-  return { kind: 'do', task: command, file, form, pickup: values.get('--pickup') ?? null, pages, out };
+  const [pages, dots] = [pagesWish(form, values), dotsWish(form, values)];
+  return { kind: 'do', task: command, file, form, pickup: values.get('--pickup') ?? null, pages, dots, out };
 }
 
 function formOf<F extends PlanForm>(known: readonly F[], asked: string): F {

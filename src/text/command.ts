@@ -7,9 +7,9 @@ import type { QuickUnread } from './readQuick';
 export const COMMAND_HELP = `edgewise: pick-up points along the edges of a flat piece of knitting
 
   edgewise measure FILE [--as text|json]              every edge in stitches, rows and length
-  edgewise plan FILE [--pickup ID] [--as text|html|json|csv|svg|pdf]
+  edgewise plan FILE [--pickup ID] [--as text|html|json|csv|svg|pdf|png] [--resolution DOTS]
                                                       the plan, or the drawing of one pick-up
-  edgewise plan FILE --as pdf --pages [--paper A4|Letter] [--orientation portrait|landscape]
+  edgewise plan FILE --as pdf|png --pages [--paper A4|Letter] [--orientation portrait|landscape]
                      [--exercise|--answers]           the handout of one pick-up, as the file has it unless said
                                                       otherwise
   edgewise check FILE                                 is the file valid, do its stated counts lie flat?
@@ -23,7 +23,10 @@ export const COMMAND_HELP = `edgewise: pick-up points along the edges of a flat 
   FILE          a design file (NAME.edgewise.json), or - for standard input
   --as FORM     text unless said otherwise
   --pickup ID   one pick-up of the design; the first one where a drawing needs one
-  --pages       the pages of the handout instead of the drawing alone
+  --pages       the pages of the handout instead of the drawing alone; as png each is a file of its own, numbered
+                after the name that --out gives: handout-1.png, handout-2.png
+  --resolution DOTS
+                dots to the inch of a png, 300 unless said otherwise
   --exercise    the handout with its counts left blank, --answers with the answers to that
   --sections S  divide the edge into S equal sections
   --grouped     longer runs first, easy to remember, instead of spread evenly
@@ -60,6 +63,10 @@ export type CommandProblem =
   | { readonly kind: 'twice'; readonly option: string }
   | { readonly kind: 'only-pages'; readonly option: string }
   | { readonly kind: 'pages-form'; readonly form: string }
+  | { readonly kind: 'pages-out'; readonly form: string }
+  | { readonly kind: 'only-picture'; readonly option: string }
+  | { readonly kind: 'unknown-resolution'; readonly word: string; readonly least: number; readonly most: number }
+  | { readonly kind: 'too-many-dots'; readonly dots: number; readonly most: number }
   | { readonly kind: 'not-both'; readonly options: readonly [string, string] }
   | {
       readonly kind: 'unknown-value';
@@ -69,7 +76,13 @@ export type CommandProblem =
     }
   | { readonly kind: 'terminal' }
   | { readonly kind: 'no-letters'; readonly folder: string }
-  | { readonly kind: 'foreign'; readonly letters: readonly string[]; readonly texts: readonly string[] }
+  | { readonly kind: 'no-painter'; readonly file: string }
+  | {
+      readonly kind: 'foreign';
+      readonly form: 'pdf' | 'png';
+      readonly letters: readonly string[];
+      readonly texts: readonly string[];
+    }
   | { readonly kind: 'unknown-form'; readonly word: string; readonly known: readonly string[] }
   | { readonly kind: 'unknown-pickup'; readonly word: string; readonly known: readonly string[] }
   | { readonly kind: 'no-pickup' }
@@ -127,19 +140,29 @@ export function commandProblemText(problem: CommandProblem): string {
     case 'twice':
       return `${problem.option} is given twice: leave one out`;
     case 'only-pages':
-      return `${problem.option} is about the pages of the handout: add --as pdf --pages, or leave it out`;
+      return `${problem.option} is about the pages of the handout: add --pages with --as pdf or png, or leave it out`;
     case 'pages-form':
-      return `--pages makes one document of several pages, which --as ${problem.form} can't hold: use --as pdf`;
+      return `--pages makes several pages, which --as ${problem.form} can't hold: use --as pdf or png`;
+    case 'pages-out':
+      return `--pages --as ${problem.form} makes a file of each page: add --out with a name, such as handout.${problem.form}`;
+    case 'only-picture':
+      return `${problem.option} is about the dots of a picture: add --as png, or leave it out`;
+    case 'unknown-resolution':
+      return `--resolution ${problem.word} is no number of dots to the inch: say a whole one from ${problem.least} to ${problem.most}, such as 300`;
+    case 'too-many-dots':
+      return `at ${problem.dots} dots to the inch the picture is larger than a PNG should be: use --resolution ${problem.most} or less, or --as svg or pdf`;
     case 'not-both':
       return `${problem.options[0]} and ${problem.options[1]} are two versions: leave one out`;
     case 'unknown-value':
       return `${problem.option} ${problem.word} is not known: use ${either(problem.known)}`;
     case 'terminal':
-      return "a PDF document can't be read on a terminal: add --out with the name of a file";
+      return "a PDF document or a picture can't be shown on a terminal: add --out with the name of a file";
     case 'no-letters':
-      return `the letters of PDF documents are missing from ${problem.folder}: put the folder back beside the command, or run npm run build again`;
+      return `the letters of PDF documents and pictures are missing from ${problem.folder}: put the folder back beside the command, or run npm run build again`;
+    case 'no-painter':
+      return `what draws pictures is missing, ${problem.file}: put its folder back beside the command, or run npm run build again`;
     case 'foreign':
-      return foreignLettersText(problem, 'command');
+      return foreignLettersText(problem, problem.form);
     case 'unknown-form':
       return `--as ${problem.word} is not a form of this: use ${either(problem.known)}`;
     case 'unknown-pickup':

@@ -118,6 +118,9 @@ test('a handout is composed by keys, printed, saved in every way, and put aside'
     expect(png.bytes.subarray(1, 4).toString()).toBe('PNG');
     expect(Math.abs(png.bytes.readUInt32BE(16) - (width! / 25.4) * 150)).toBeLessThanOrEqual(1);
     expect(Math.abs(png.bytes.readUInt32BE(20) - (height! / 25.4) * 150)).toBeLessThanOrEqual(1);
+    // … and the second tells its true size in dots to the metre (11.3.4.3): 150 / 0.0254.
+    expect(png.bytes.subarray(37, 41).toString()).toBe('pHYs');
+    expect(png.bytes.readUInt32BE(41)).toBe(5906);
 
     const csv = await way('All openings as CSV');
     expect(csv.name).toBe("Maren's harbour pullover - Neckband - plan.csv");

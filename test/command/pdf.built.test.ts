@@ -116,7 +116,7 @@ describe('what is refused', () => {
     });
     expect([status, stdout]).toEqual([2, '']);
     expect(stderr).toMatch(
-      /^edgewise: the letters of PDF documents are missing from [^\n]*letters.*: put the folder back[^\n]*\n$/u,
+      /^edgewise: the letters of PDF documents and pictures are missing from [^\n]*letters.*: put the folder back[^\n]*\n$/u,
     );
     expect(stderr).toContain(folder);
   });

@@ -21,6 +21,7 @@ describe('the words of the command', () => {
       form: 'text',
       pickup: null,
       pages: null,
+      dots: 300,
       out: null,
     });
   });
@@ -33,6 +34,7 @@ describe('the words of the command', () => {
       form: 'svg',
       pickup: 'neck',
       pages: null,
+      dots: 300,
       out: 'b.svg',
     });
   });
@@ -55,6 +57,13 @@ describe('the words of the command', () => {
       pages: { paper: 'Letter', orientation: 'landscape', version: 'answers' },
     });
     expect(pagesOf('--exercise', '--pages')).toMatchObject({ pages: { version: 'exercise' } });
+  });
+
+  test('a picture of 300 dots to the inch, or as many as are said', () => {
+    const dotsOf = (...words: string[]) => readWords(['plan', 'a.json', '--as', 'png', ...words]);
+    expect(dotsOf()).toMatchObject({ form: 'png', dots: 300, pages: null });
+    expect(dotsOf('--resolution=36')).toMatchObject({ dots: 36 });
+    expect(dotsOf('--pages', '--resolution', '1200', '--out', 'b.png')).toMatchObject({ dots: 1200, pages: {} });
   });
 
   test.each([
@@ -86,10 +95,19 @@ describe('the words of the command', () => {
     [['measure', 'a.json', '--as', 'svg'], 'unknown-form', 'text or json'],
     [['plan', 'a.json', '--as'], 'no-value', '--as needs a value'],
     [['plan', 'a.json', '--out='], 'no-value', '--out needs a value'],
-    [['plan', 'a.json', '--as', 'svg', '--pages'], 'pages-form', "which --as svg can't hold: use --as pdf"],
+    [['plan', 'a.json', '--as', 'svg', '--pages'], 'pages-form', "which --as svg can't hold: use --as pdf or png"],
     [['plan', 'a.json', '--pages'], 'pages-form', 'use --as pdf'],
     [['plan', 'a.json', '--as', 'pdf', '--paper', 'A4'], 'only-pages', '--paper is about the pages'],
-    [['plan', 'a.json', '--exercise'], 'only-pages', 'add --as pdf --pages'],
+    [['plan', 'a.json', '--exercise'], 'only-pages', 'add --pages with --as pdf or png'],
+    [['plan', 'a.json', '--as', 'png', '--pages'], 'pages-out', 'add --out with a name, such as handout.png'],
+    [['plan', 'a.json', '--as', 'svg', '--resolution', '300'], 'only-picture', 'add --as png'],
+    [['plan', 'a.json', '--as', 'png', '--resolution'], 'no-value', '--resolution needs a value'],
+    [['measure', 'a.json', '--resolution', '300'], 'unknown-option', '"--resolution"'],
+    [['plan', 'a.json', '--as=png', '--resolution', 'fine'], 'unknown-resolution', 'from 36 to 1200, such as 300'],
+    [['plan', 'a.json', '--as=png', '--resolution=35'], 'unknown-resolution', '--resolution 35 is no number of dots'],
+    [['plan', 'a.json', '--as=png', '--resolution=1201'], 'unknown-resolution', 'a whole one'],
+    [['plan', 'a.json', '--as=png', '--resolution=99.5'], 'unknown-resolution', 'a whole one'],
+    [['plan', 'a.json', '--as=png', '--resolution=-300'], 'unknown-resolution', 'a whole one'],
     [['plan', 'a.json', '--as', 'pdf', '--pages', '--exercise', '--answers'], 'not-both', 'leave one out'],
     [
       ['plan', 'a.json', '--as=pdf', '--pages', '--paper', 'A5'],

@@ -10,8 +10,8 @@ import { importsOf } from './graph';
 const folder = fileURLToPath(new URL('../../dist/command', import.meta.url));
 const command = join(folder, 'edgewise.js');
 
-it('is one file, with the letters of PDF documents beside it', () => {
-  expect(readdirSync(folder).sort()).toEqual(['edgewise.js', 'letters']);
+it('is one file, with its letters and what draws pictures beside it', () => {
+  expect(readdirSync(folder).sort()).toEqual(['edgewise.js', 'letters', 'pictures']);
 });
 
 it("imports nothing but Node's own modules", () => {

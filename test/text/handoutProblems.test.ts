@@ -8,8 +8,14 @@ it('says in one sentence which letters a PDF lacks, where, and what to do', () =
 });
 
 it('sends those who use the command to the page', () => {
-  expect(foreignLettersText({ letters: ['編'], texts: ['編'] }, 'command')).toBe(
+  expect(foreignLettersText({ letters: ['編'], texts: ['編'] }, 'pdf')).toBe(
     'the PDF\'s letters lack "編", needed for "編"; print from the page instead, or write it in Latin, Greek or Cyrillic letters',
+  );
+});
+
+it('says the same of a picture', () => {
+  expect(foreignLettersText({ letters: ['編'], texts: ['編'] }, 'png')).toBe(
+    'the picture\'s letters lack "編", needed for "編"; save or print it from the page instead, or write it in Latin, Greek or Cyrillic letters',
   );
 });
 

@@ -1,3 +1,5 @@
+import { foreignLetters } from '../letters/width';
+
 /** Texts that the handout's letters can't write. */
 export interface ForeignLetters {
   readonly kind: 'foreign-letters';
@@ -15,4 +17,16 @@ export class ForeignLettersError extends Error {
     this.name = 'ForeignLettersError';
     this.problem = problem;
   }
+}
+
+/** @throws ForeignLettersError when a text has a letter that the faces lack */
+export function refuseForeign(texts: readonly string[]): void {
+  const all = [...new Set(texts)];
+  const letters = foreignLetters(all.join(' '));
+  if (letters.length === 0) return;
+  throw new ForeignLettersError({
+    kind: 'foreign-letters',
+    letters,
+    texts: all.filter((text) => foreignLetters(text).length > 0),
+  });
 }

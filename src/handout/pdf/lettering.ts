@@ -1,6 +1,5 @@
 import type { Face } from '../letters/face';
-import { foreignLetters } from '../letters/width';
-import { ForeignLettersError } from './foreign';
+import { refuseForeign } from './foreign';
 import { readFontFile } from './fontFile';
 import { faceOf } from './style';
 import { subsetFont, type Subset } from './subset';
@@ -25,30 +24,20 @@ export interface Lettering extends Subset {
  */
 export function letteringOf(items: readonly Item[], fonts: Readonly<Record<Face, Uint8Array>>): Map<Face, Lettering> {
   const used = new Map<Face, Set<number>>();
-  const texts = new Set<string>();
+  const texts: string[] = [];
   for (const item of items) {
     if (item.kind !== 'text') continue;
-    texts.add(item.text);
+    texts.push(item.text);
     const face = faceOf(item.style);
     const codes = used.get(face) ?? new Set();
     used.set(face, codes);
     for (const letter of item.text) codes.add(letter.codePointAt(0)!);
   }
-  refuseForeign([...texts]);
+  refuseForeign(texts);
   return new Map(
     [...used].map(([face, codes]) => {
       const name = NAMES[face];
       return [face, { face, name, ...subsetFont(readFontFile(fonts[face]), codes, name) }];
     }),
   );
-}
-
-function refuseForeign(texts: readonly string[]): void {
-  const letters = foreignLetters(texts.join(' '));
-  if (letters.length === 0) return;
-  throw new ForeignLettersError({
-    kind: 'foreign-letters',
-    letters,
-    texts: texts.filter((text) => foreignLetters(text).length > 0),
-  });
 }

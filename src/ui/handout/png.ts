@@ -1,27 +1,11 @@
-import type { Drawing } from '../../renderer';
-
-/** Browsers draw pictures up to about this many dots wide or high, and this many in all. */
-const MOST = { side: 16_000, all: 120_000_000 } as const;
-const INCH = 25.4;
-
-/** How many dots wide and high a drawing is at some dots to the inch; null where no browser draws that many. */
-export function pngSize(
-  { width, height }: Pick<Drawing, 'width' | 'height'>,
-  dots: number,
-): { readonly width: number; readonly height: number } | null {
-  const [across, down] = [Math.round((width / INCH) * dots), Math.round((height / INCH) * dots)];
-  return across > MOST.side || down > MOST.side || across * down > MOST.all ? null : { width: across, height: down };
-}
+import { withDots, type PictureSize } from '../../handout';
 
 /**
- * A drawing on white, as a picture of so many dots.
+ * A drawing on white, as a picture of so many dots, which tells how many of them go to the inch.
  *
  * @throws Error when the browser can't draw it
  */
-export async function pngOf(
-  svg: string,
-  { width, height }: { readonly width: number; readonly height: number },
-): Promise<Blob> {
+export async function pngOf(svg: string, { width, height }: PictureSize, dots: number): Promise<Blob> {
   const address = URL.createObjectURL(new Blob([svg], { type: 'image/svg+xml' }));
   try {
     const image = new Image(width, height);
@@ -34,9 +18,10 @@ export async function pngOf(
     pen.fillStyle = '#ffffff';
     pen.fillRect(0, 0, width, height);
     pen.drawImage(image, 0, 0, width, height);
-    return await new Promise((resolve, reject) => {
+    const drawn = await new Promise<Blob>((resolve, reject) => {
       canvas.toBlob((blob) => (blob ? resolve(blob) : reject(new Error('The picture came out empty.'))), 'image/png');
     });
+    return new Blob([withDots(new Uint8Array(await drawn.arrayBuffer()), dots)], { type: 'image/png' });
   } finally {
     URL.revokeObjectURL(address);
   }

@@ -1,5 +1,5 @@
 import type { HandoutVersion } from '../../piece';
-import { ForeignLettersError, type Page } from '../../handout';
+import { ForeignLettersError, pngSize, type Page } from '../../handout';
 import type { Workbench } from '../workbench.svelte';
 import {
   foreignLettersText,
@@ -13,7 +13,7 @@ import {
   type FileKind,
 } from '../../text';
 import { letterFiles } from './letters';
-import { pngOf, pngSize } from './png';
+import { pngOf } from './png';
 
 /** Gives a file to the browser to be saved under a name that says whose it is and what. */
 export type Give = (kind: FileKind, data: string | Blob) => void;
@@ -52,7 +52,7 @@ export async function givePng({ plan, pickupIndex }: Workbench, dots: number, gi
   const { fileDrawing, fileSvg } = await import('../../renderer/file');
   const size = pngSize(fileDrawing(plan, pickupIndex), dots);
   if (!size) return pngTooLarge(dots);
-  give({ holds: 'drawing', form: 'png' }, await pngOf(fileSvg(plan, pickupIndex), size));
+  give({ holds: 'drawing', form: 'png' }, await pngOf(fileSvg(plan, pickupIndex), size, dots));
   return '';
 }
 

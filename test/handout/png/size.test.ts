@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { pngSize } from '../../../src/ui/handout/png';
+import { mostDots, pngSize } from '../../../src/handout';
 
 describe('the dots of a picture', () => {
   it.each([
@@ -16,5 +16,19 @@ describe('the dots of a picture', () => {
     expect(pngSize({ width: 10, height: 700 }, 600)).toBeNull();
     expect(pngSize({ width: 600, height: 600 }, 600)).toBeNull();
     expect(pngSize({ width: 600, height: 60 }, 600)).not.toBeNull();
+  });
+});
+
+describe('the most dots to the inch', () => {
+  it.each([
+    { width: 210, height: 297 },
+    { width: 297, height: 210 },
+    { width: 562, height: 320 },
+    { width: 1200, height: 40 },
+    { width: 15.4, height: 1200 },
+  ])('that %j has room for are some, and one more is too many', (sheet) => {
+    const most = mostDots(sheet);
+    expect(pngSize(sheet, most)).not.toBeNull();
+    expect(pngSize(sheet, most + 1)).toBeNull();
   });
 });
