@@ -45,7 +45,12 @@ export function table(columns: readonly TableColumn[], rows: readonly (readonly 
     ),
     gap: ROOM.heading,
   };
-  const body = rows.map((cells): Strip => ({ ...row(columns, cells, widths, false), again: head }));
+  // The last row, often a sum, does not stand alone on the next page.
+  const body = rows.map((cells, i): Strip => ({
+    ...row(columns, cells, widths, false),
+    again: head,
+    ...(i === rows.length - 2 ? { withNext: true } : {}),
+  }));
   return [{ ...head, withNext: true }, ...body];
 }
 
