@@ -17,16 +17,19 @@ export function pngSize(
  * A drawing on white, as a picture of so many dots.
  *
  * @throws Error when the browser can't draw it
+ * @throws the signal's reason when it is cancelled before it is drawn
  */
 export async function pngOf(
   svg: string,
   { width, height }: { readonly width: number; readonly height: number },
+  signal: AbortSignal,
 ): Promise<Blob> {
   const address = URL.createObjectURL(new Blob([svg], { type: 'image/svg+xml' }));
   try {
     const image = new Image(width, height);
     image.src = address;
     await image.decode();
+    signal.throwIfAborted();
     const canvas = document.createElement('canvas');
     [canvas.width, canvas.height] = [width, height];
     const pen = canvas.getContext('2d');
