@@ -22,9 +22,7 @@ it('composes a handout beside its pages, and saves it as a document and the draw
   // The letters of the pages are their own, as wide as they are laid out.
   await eventually(() => page.evaluate(() => document.fonts.check('10px "Edgewise Serif"'))).toBe(true);
   const [drawn] = await page.$$eval(`${SHEETS} text`, (texts) =>
-    texts
-      .filter(({ textContent }) => textContent === 'Section by section')
-      .map((text) => (text).getComputedTextLength()),
+    texts.filter(({ textContent }) => textContent === 'Section by section').map((text) => text.getComputedTextLength()),
   );
 
   const tick = await page.waitForSelector(
