@@ -85,7 +85,7 @@ export function needleMarker({ plan, steps, at }: NeedleWork): string {
   return next ? `Marker ${next.markers[0]!} comes at ${next.running}` : `The end comes at ${plan.picked}`;
 }
 
-/** What is marked on the way for the corners of the band: `Mark stitch 112 on the way, at a corner`; mostly empty. */
+/** What is marked on the way for the corners of the band: `Mark stitch 112, at a corner`; mostly empty. */
 export function needleCorner({ plan, steps, at }: NeedleWork): string {
   const step = steps[at];
   const { bandEdge } = plan;
@@ -96,7 +96,7 @@ export function needleCorner({ plan, steps, at }: NeedleWork): string {
   if (here.length === 0) return '';
   const marked = here.map(({ n }) => n).sort((a, b) => a - b);
   const where = here.every(({ point }) => point) ? 'the point of the V' : here.length > 1 ? 'corners' : 'a corner';
-  return `Mark ${marked.length === 1 ? 'stitch' : 'stitches'} ${listed(marked)} on the way, at ${where}`;
+  return `Mark ${marked.length === 1 ? 'stitch' : 'stitches'} ${listed(marked)}, at ${where}`;
 }
 
 /** What comes after the present step, in a few words: `4, skip 1, twice`, `the first round`; empty at the end. */

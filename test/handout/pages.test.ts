@@ -141,13 +141,15 @@ describe('on a page that lies on its side', () => {
     expect(x).toBeGreaterThan(297 / 2);
   });
 
-  it('the words of a close-up stand beside it where only one has room', () => {
-    const at = (paper: Handout['paper']) => {
-      const [page] = handoutPages(workOf(planSample('heel-flap'), { ...onItsSide, paper, blocks: ['needle'] }));
-      return [...itemsOf(page!.elements)].find((item) => item.kind === 'text' && item.text === 'Slipped edge');
+  it('the words of a close-up stand beside it where only one has room, or there is only one', () => {
+    const at = (name: 'blanket' | 'heel-flap', paper: Handout['paper'], title: string) => {
+      const [page] = handoutPages(workOf(planSample(name), { ...onItsSide, paper, blocks: ['needle'] }));
+      return [...itemsOf(page!.elements)].find((item) => item.kind === 'text' && item.text === title);
     };
-    expect(at('A4')).toMatchObject({ x: MARGIN.side });
-    expect(at('Letter')).toMatchObject({ x: expect.closeTo(MARGIN.side + 66, 0) as number });
+    const beside = { x: expect.closeTo(MARGIN.side + 66, 0) as number };
+    expect(at('blanket', 'A4', 'Bound-off edge')).toMatchObject({ x: MARGIN.side });
+    expect(at('blanket', 'Letter', 'Bound-off edge')).toMatchObject(beside);
+    expect(at('heel-flap', 'A4', 'Slipped edge')).toMatchObject(beside);
   });
 });
 

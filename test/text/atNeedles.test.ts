@@ -118,16 +118,16 @@ describe('the corners of a band', () => {
     const [border] = planSample('blanket').pickups;
     const said = marked(border!);
     expect(numbersIn(said)).toEqual([1, 112, 249, 360]);
-    expect(said.filter((words) => words !== '')[0]).toBe('Mark stitch 1 on the way, at a corner');
+    expect(said.find((words) => words !== '')).toBe('Mark stitch 1, at a corner');
     const [neck] = planSample('vest').pickups;
     expect(marked(neck!).filter((words) => words !== '')).toEqual([
-      'Mark stitch 39 on the way, at the point of the V',
-      'Mark stitch 40 on the way, at the point of the V',
+      'Mark stitch 39, at the point of the V',
+      'Mark stitch 40, at the point of the V',
     ]);
     const { steps } = needleWork(neck!, needlesStart(neck!));
     const at = steps.findIndex(({ running }) => running >= 39);
     expect(needleSaid({ plan: neck!, steps, at, onNeedle: 0 }, TERMS.US)).toMatch(
-      / Mark stitch 39 .* point of the V\.$/,
+      / Mark stitch 39, at the point of the V\.$/,
     );
   });
 

@@ -25,6 +25,8 @@ const SHARE = { whole: 0.58, small: 0.27, closer: 0.4 } as const;
 const ENOUGH = 0.6;
 /** Room over what is said under a drawing, mm. */
 const SAYING = 1;
+/** Room under it, before what is shown closer, mm. */
+const UNDER_WORDS = 4;
 /** A drawing this many times as wide as high goes over both columns. */
 const WIDE = 1.7;
 /** A closer look has to be closer by this. */
@@ -100,7 +102,9 @@ export function diagramBlock(sheet: Sheet): Strip[] {
   const strips = [
     pictureStrip('diagram-', shown, wide),
     ...said(shown),
-    ...(isCloser ? closer.map((parts, i) => partsStrip(`closer-${i}-`, parts, wide)) : []),
+    ...(isCloser
+      ? closer.map((parts, i) => partsStrip(`closer-${i}-`, parts, wide, i === 0 ? UNDER_WORDS : ROOM.paragraph))
+      : []),
   ];
   return across ? strips.map((strip) => ({ ...strip, across })) : strips;
 }
@@ -194,10 +198,10 @@ function pictureStrip(idPrefix: string, { drawing, frame }: Picture, width: numb
 }
 
 /** The parts of an edge side by side, in the middle of the room. */
-function partsStrip(idPrefix: string, parts: readonly Picture[], width: number): Strip {
+function partsStrip(idPrefix: string, parts: readonly Picture[], width: number, gap: number): Strip {
   const wide = parts.reduce((sum, { frame }) => sum + frame.width + BESIDE, -BESIDE);
   return {
-    gap: ROOM.paragraph,
+    gap,
     height: Math.max(...parts.map(({ frame }) => frame.height)),
     draw: (x, y) => {
       let left = x + (width - wide) / 2;

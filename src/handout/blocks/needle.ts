@@ -8,7 +8,7 @@ import type { Sheet } from '../work';
 
 /** Between two pictures, mm. */
 const BETWEEN = 6;
-/** The words stand beside a picture where there is room for one alone and they get this much of it, mm. */
+/** The words stand beside a picture where one alone is in a row and they get this much of it, mm. */
 const BESIDE = 40;
 /** From a picture down to its words, mm. */
 const UNDER = 1;
@@ -25,8 +25,11 @@ export function needleBlock(sheet: Sheet): Strip[] {
     kinds.slice(i * across, (i + 1) * across),
   );
   const beside = width - wide - BETWEEN;
-  const look = across === 1 && beside >= BESIDE ? besideIt(wide, beside) : underIt(across, width);
-  return [...heading(handoutHeading('needle', voice), width), ...rows.map((row) => rowOf(row, look, sheet))];
+  const isBeside = (across === 1 || kinds.length === 1) && beside >= BESIDE;
+  // What stands alone in its row has all of it.
+  const lookOf = (row: readonly CloseUpKind[]): Look =>
+    isBeside ? besideIt(wide, beside) : underIt(row.length === 1 ? 1 : across, width);
+  return [...heading(handoutHeading('needle', voice), width), ...rows.map((row) => rowOf(row, lookOf(row), sheet))];
 }
 
 /** Where the pictures of a row and their words stand, mm. */
