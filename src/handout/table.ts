@@ -45,7 +45,12 @@ export function table(columns: readonly TableColumn[], rows: readonly (readonly 
     ),
     gap: ROOM.heading,
   };
-  const body = rows.map((cells): Strip => ({ ...row(columns, cells, widths, false), again: head }));
+  // Neither the first row nor the last, often a sum, stands alone on a page.
+  const body = rows.map((cells, i): Strip => ({
+    ...row(columns, cells, widths, false),
+    again: head,
+    ...(i !== rows.length - 1 && (i === 0 || i === rows.length - 2) ? { withNext: true } : {}),
+  }));
   return [{ ...head, withNext: true }, ...body];
 }
 

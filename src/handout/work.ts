@@ -34,4 +34,6 @@ export interface Sheet extends Work {
   readonly size: Size;
   /** Width of a column, mm. */
   readonly width: number;
+  /** How high all that stands before this block is, one under the other, mm. */
+  readonly above: number;
 }

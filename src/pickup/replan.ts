@@ -1,6 +1,7 @@
 import { roundHalfUp } from '../units';
 import { apportion } from './apportion';
 import { chooseOpenings } from './choose';
+import type { BandEdge } from './bandEdge';
 import type { FirstRow, Note, PickupPlan, PlannedEdge, PlanPoint, RowNote, Run, Section } from './plan';
 import { PlanError } from './problems';
 import { rowFor } from './rowFor';
@@ -111,7 +112,21 @@ export function replanned(plan: PickupPlan, again: Replan): PickupPlan {
   const edges = edgesWith(plan, from, points);
   const sections = sectionsWith(plan, again, points);
   const notes = [...plan.notes.filter(({ kind }) => !ROW_NOTES.has(kind)), ...again.notes];
-  return { ...plan, points, edges, sections, picked, firstRow, notes };
+  const bandEdge = cornersMoved(plan, points);
+  return { ...plan, points, edges, sections, picked, firstRow, notes, bandEdge };
+}
+
+/** The stitches of a band's corners by their new numbers: of the same openings, or of the nearest that are used. */
+function cornersMoved({ bandEdge, points: before }: PickupPlan, points: readonly PlanPoint[]): BandEdge | null {
+  if (bandEdge === null || bandEdge.corners.length === 0) return bandEdge;
+  const used = points.flatMap(({ n }, i) => (n === null ? [] : [{ n, i }]));
+  const moved = (stitch: number): number => {
+    const at = before.findIndex(({ n }) => n === stitch);
+    const apart = used.map(({ i }) => Math.abs(i - at));
+    return used[apart.indexOf(Math.min(...apart))]?.n ?? stitch;
+  };
+  const corners = bandEdge.corners.map((corner) => ({ ...corner, stitches: corner.stitches.map(moved) }));
+  return { ...bandEdge, corners };
 }
 
 const ROW_NOTES: ReadonlySet<Note['kind']> = new Set(['row-not-by-sections', 'row-not-clear', 'row-not-in-rib']);

@@ -85,6 +85,20 @@ export function needleMarker({ plan, steps, at }: NeedleWork): string {
   return next ? `Marker ${next.markers[0]!} comes at ${next.running}` : `The end comes at ${plan.picked}`;
 }
 
+/** What is marked on the way for the corners of the band: `Mark stitch 112, at a corner`; mostly empty. */
+export function needleCorner({ plan, steps, at }: NeedleWork): string {
+  const step = steps[at];
+  const { bandEdge } = plan;
+  if (!step || !bandEdge || bandEdge.tooDeep) return '';
+  const here = bandEdge.corners.flatMap(({ stitches, times: worked, point }) =>
+    stitches.filter((n) => worked > 0 && n > step.running - step.count && n <= step.running).map((n) => ({ n, point })),
+  );
+  if (here.length === 0) return '';
+  const marked = here.map(({ n }) => n).sort((a, b) => a - b);
+  const where = here.every(({ point }) => point) ? 'the point of the V' : here.length > 1 ? 'corners' : 'a corner';
+  return `Mark ${marked.length === 1 ? 'stitch' : 'stitches'} ${listed(marked)}, at ${where}`;
+}
+
 /** What comes after the present step, in a few words: `4, skip 1, twice`, `the first round`; empty at the end. */
 export function needleNext({ plan, steps, at }: NeedleWork): string {
   const next = steps[at + 1];
@@ -118,7 +132,9 @@ export function needleSaid(work: NeedleWork, terms: Terms): string {
       : `${needleRowTitle(plan)}: ${needleRow(plan)}.`;
   const where = [needleEdge(plan, step), needleSection(plan, step)].filter((part) => part !== '').join(', ');
   const now = `${needleVerb(plan, step, terms)} ${needleWords(plan, step)}.`;
-  return `${now} ${where}. ${step.running} on the needle then. ${needleMarker(work)}.`;
+  const corner = needleCorner(work);
+  const marked = corner === '' ? '' : ` ${corner}.`;
+  return `${now} ${where}. ${step.running} on the needle then. ${needleMarker(work)}.${marked}`;
 }
 
 /** Under a number that is not as planned: `3 too few: 25 are planned`; as planned: `As planned`. */

@@ -36,6 +36,7 @@ export const HANDOUT = {
   cancel: 'Cancel',
   cancelled: 'Cancelled. Nothing was saved.',
   making: 'The document is being made …',
+  makingPicture: 'The picture is being made …',
   failed: 'The pages could not be made',
   nothing: 'Nothing is picked up yet. Choose a run of edges first, and its handout is here.',
   lettersMissing:

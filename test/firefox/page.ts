@@ -136,12 +136,17 @@ export async function fill(page: Page, field: string, text: string): Promise<voi
   await page.keyboard.press('Enter');
 }
 
-/** The text of the only file in the folder of downloads, which is then taken out of it. */
-export async function downloaded({ downloads }: Firefox, name: string): Promise<string> {
+/** The only file in the folder of downloads, which is then taken out of it. */
+export async function downloadedBytes({ downloads }: Firefox, name: string): Promise<Buffer> {
   const path = join(downloads, name);
   await eventually(() => existsSync(path) && !readdirSync(downloads).some((one) => one.endsWith('.part'))).toBe(true);
-  let text = '';
-  await eventually(() => (text = readFileSync(path, 'utf8')).length).toBeGreaterThan(0);
+  let bytes = Buffer.alloc(0);
+  await eventually(() => (bytes = readFileSync(path)).length).toBeGreaterThan(0);
   rmSync(path);
-  return text;
+  return bytes;
+}
+
+/** Its text. */
+export async function downloaded(firefox: Firefox, name: string): Promise<string> {
+  return (await downloadedBytes(firefox, name)).toString();
 }

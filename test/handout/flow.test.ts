@@ -201,6 +201,35 @@ describe('laying strips down pages', () => {
     expect(boxes.map(({ y }) => y)).toEqual([MARGIN.top, MARGIN.top + 17]);
   });
 
+  it('comes a little closer together where that saves a page, and not otherwise', () => {
+    const { height } = roomOn(UPRIGHT);
+    const three = (rest: number) =>
+      laid(
+        flow(
+          ['a', 'b', 'c'].map((id) => strip(id, (height - rest) / 3, 50, { gap: 10 })),
+          UPRIGHT,
+        ),
+      );
+    const roomsOf = (boxes: readonly Laid[]) => boxes.slice(1).map(({ y }, i) => y - boxes[i]!.y - boxes[i]!.height);
+    // Two gaps of 10 mm have 20, then 15, then 13 mm.
+    expect(roomsOf(three(20))).toEqual([expect.closeTo(10), expect.closeTo(10)]);
+    expect(roomsOf(three(15))).toEqual([expect.closeTo(7), expect.closeTo(7)]);
+    const parted = three(13);
+    expect(parted.map(({ page }) => page)).toEqual([0, 0, 1]);
+    expect(parted[1]!.y - parted[0]!.y - parted[0]!.height).toBeCloseTo(10);
+  });
+
+  it('never leaves the first row of a table, nor the last, often a sum, alone on a page', () => {
+    const rows = table([{ head: 'edge', align: 'left' }], [['one'], ['two'], ['three'], ['in all']], 100);
+    for (let fill = 215; fill < 267; fill += 0.5) {
+      const [first, second] = flow([strip('fill', fill, 100), ...rows], UPRIGHT);
+      if (second === undefined) continue;
+      const saidOn = (page: readonly DrawnElement[]) => page.flatMap(({ text }) => (text === undefined ? [] : [text]));
+      expect(saidOn(second).slice(-2), `under ${fill} mm`).toEqual(['three', 'in all']);
+      expect(saidOn(first!).length, `under ${fill} mm`).not.toBe(2);
+    }
+  });
+
   it('goes on under what goes over both columns', () => {
     const strips = [
       strip('left', 20, 50),

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { handoutPages, pageSvg, type Work } from '../../src/handout';
+import { MARGIN } from '../../src/handout/paper';
 import type { Page } from '../../src/handout/pdf/page';
 import { planDesign, PlanError, type DesignPlan } from '../../src/pickup';
 import { DEFAULT_HANDOUT, HANDOUT_BLOCKS, type Design, type Handout } from '../../src/piece';
@@ -109,6 +110,46 @@ describe('the pages of a handout', () => {
 
   it('refuses a pick-up that is not there', () => {
     expect(() => handoutPages({ ...workOf(planSample('strip')), pickup: 7 })).toThrow(RangeError);
+  });
+});
+
+describe('on a page that lies on its side', () => {
+  /** On which page what is said under the diagram stands, and how far from the left, mm. */
+  const saidAt = (pages: readonly Page[]) =>
+    pages.flatMap(({ elements }, page) =>
+      [...itemsOf(elements)].flatMap((item) =>
+        item.kind === 'text' && /^(Every ring|The diagram is drawn)/.test(item.text) ? [{ page, x: item.x }] : [],
+      ),
+    )[0];
+  const blocks = ['title', 'diagram'] as const;
+  const onItsSide: Partial<Handout> = { orientation: 'landscape', ink: 'black', blocks };
+
+  it.each(SAMPLES)('the diagram of %s stands under its title, whatever that takes', (name) => {
+    for (const version of ['sheet', 'exercise', 'answers'] as const) {
+      for (const paper of ['A4', 'Letter'] as const) {
+        const note = 'For the class of Tuesday and Thursday evening\nBring 4 needles and a crochet hook';
+        const pages = handoutPages(workOf(planSample(name), { ...onItsSide, version, paper, note }));
+        expect(saidAt(pages), `${version}, ${paper}`).toEqual({ page: 0, x: MARGIN.side });
+      }
+    }
+  });
+
+  it('the diagram goes on in the next column where too little of the first is left', () => {
+    const note = Array.from({ length: 14 }, (_, i) => `Line ${i}`).join('\n');
+    const { page, x } = saidAt(handoutPages(workOf(planSample('cardigan-front'), { ...onItsSide, note })))!;
+    expect(page).toBe(0);
+    expect(x).toBeGreaterThan(297 / 2);
+  });
+
+  it('the words of a close-up stand beside it where only one has room, or there is only one', () => {
+    const at = (name: 'blanket' | 'heel-flap', paper: Handout['paper'], title: string) => {
+      const [page] = handoutPages(workOf(planSample(name), { ...onItsSide, paper, blocks: ['needle'] }));
+      return [...itemsOf(page!.elements)].find((item) => item.kind === 'text' && item.text === title);
+    };
+    const beside = { x: expect.closeTo(MARGIN.side + 66, 0) as number };
+    expect(at('blanket', 'A4', 'Bound-off edge')).toMatchObject({ x: MARGIN.side });
+    expect(at('blanket', 'Letter', 'Bound-off edge')).toMatchObject(beside);
+    expect(at('heel-flap', 'A4', 'Slipped edge')).toMatchObject(beside);
   });
 });
 

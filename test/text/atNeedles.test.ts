@@ -7,8 +7,10 @@ import {
   needleSteps,
   needleWork,
   type NeedlePlace,
+  type PickupPlan,
 } from '../../src/pickup';
 import {
+  needleCorner,
   needleMarker,
   needleNext,
   needleOff,
@@ -24,6 +26,7 @@ import {
 } from '../../src/text';
 import { along, plan, rectangle } from '../pickup/builders';
 import { everyPlan } from '../pickup/plans';
+import { planSample } from '../samples/sample';
 import { countFirstRow } from './firstRowReader';
 
 /** Reads one line of a step as a knitter does: numbers, skips, so many times. */
@@ -98,6 +101,57 @@ describe('what is round the line', () => {
     );
     expect(needleSaid(needleWork(strip, at(last)), TERMS.US)).toBe('First row: 71 is right: work them all.');
     expect(needleSaid(needleWork(strip, at(last + 1)), TERMS.US)).toMatch(/^All picked up\. 71 stitches on the needle/);
+  });
+});
+
+describe('the corners of a band', () => {
+  /** What is marked at each step of a pick-up, from a place on it. */
+  const marked = (made: PickupPlan, { miscounts }: Pick<NeedlePlace, 'miscounts'> = needlesStart(made)) => {
+    const { plan: standing, steps } = needleWork(made, { opening: 0, miscounts });
+    return steps.map((_, i) => needleCorner({ plan: standing, steps, at: i, onNeedle: 0 }));
+  };
+  const numbersIn = (said: readonly string[]) => said.flatMap((words) => (words.match(/\d+/g) ?? []).map(Number));
+  const openingsOf = ({ points }: PickupPlan, numbers: readonly number[]) =>
+    numbers.map((stitch) => points.findIndex(({ n }) => n === stitch));
+
+  it('are marked at the step that makes their stitches, each once', () => {
+    const [border] = planSample('blanket').pickups;
+    const said = marked(border!);
+    expect(numbersIn(said)).toEqual([1, 112, 249, 360]);
+    expect(said.find((words) => words !== '')).toBe('Mark stitch 1, at a corner');
+    const [neck] = planSample('vest').pickups;
+    expect(marked(neck!).filter((words) => words !== '')).toEqual([
+      'Mark stitch 39, at the point of the V',
+      'Mark stitch 40, at the point of the V',
+    ]);
+    const { steps } = needleWork(neck!, needlesStart(neck!));
+    const at = steps.findIndex(({ running }) => running >= 39);
+    expect(needleSaid({ plan: neck!, steps, at, onNeedle: 0 }, TERMS.US)).toMatch(
+      / Mark stitch 39, at the point of the V\.$/,
+    );
+  });
+
+  it('stay where they are when more or fewer are picked up before them', () => {
+    const [border] = planSample('blanket').pickups;
+    const { to, running } = needleWork(border!, needlesStart(border!)).steps[0]!;
+    for (const off of [-2, 1]) {
+      const place = needlesCorrected(border!, needlesOn(border!, needlesStart(border!)), running + off, 'rest');
+      const { plan: standing } = needleWork(border!, place);
+      expect(to).toBeLessThan(standing.points.length);
+      const now = numbersIn(marked(border!, place));
+      expect(now).toHaveLength(4);
+      const moved = openingsOf(standing, now).map((at, i) =>
+        Math.abs(at - openingsOf(border!, [1, 112, 249, 360])[i]!),
+      );
+      expect(Math.max(...moved)).toBeLessThanOrEqual(1);
+      expect(now[3]).not.toBe(360);
+    }
+  });
+
+  it('are not told of where there are none, nor where nothing is worked on the stitches', () => {
+    expect(marked(strip).join('')).toBe('');
+    const [border] = planSample('blanket').pickups;
+    expect(marked({ ...border!, bandEdge: null }).join('')).toBe('');
   });
 });
 

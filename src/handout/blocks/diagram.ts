@@ -8,6 +8,7 @@ import {
 } from '../../renderer';
 import { closerText, EXERCISE, scaleText, shownName, tooManyTiles } from '../../text';
 import type { Frame } from '../clip';
+import { heightOf } from '../flow';
 import { croppedTo, pickedFrame } from '../crop';
 import { inFamily, placedAt } from '../elements';
 import { roomOn } from '../paper';
@@ -20,8 +21,12 @@ import type { Sheet } from '../work';
 const LARGEST = 1.6;
 /** How much of a page's height a drawing takes at most: the pieces alone, those with a closer look, a closer look. */
 const SHARE = { whole: 0.58, small: 0.27, closer: 0.4 } as const;
-/** What a page on its side leaves for the title, mm. */
-const UNDER_TITLE = 54;
+/** On a page that lies on its side a drawing goes under what comes before it where that leaves it so much of the page. */
+const ENOUGH = 0.6;
+/** Room over what is said under a drawing, mm. */
+const SAYING = 1;
+/** Room under it, before what is shown closer, mm. */
+const UNDER_WORDS = 4;
 /** A drawing this many times as wide as high goes over both columns. */
 const WIDE = 1.7;
 /** A closer look has to be closer by this. */
@@ -66,7 +71,7 @@ export function diagramBlock(sheet: Sheet): Strip[] {
   const { plan, size, handout, width } = sheet;
   const room = roomOn(size);
   const isWide = size.width > size.height;
-  const high = isWide ? room.height - UNDER_TITLE : room.height * SHARE.whole;
+  const high = isWide ? highOnItsSide(sheet) : room.height * SHARE.whole;
   const options = optionsOf(sheet, 'near-edge');
   const fitted = (wide: number, most: number): Picture => {
     const scale = Math.min(LARGEST, scaleToFit(plan, options, { width: wide, height: most }));
@@ -82,18 +87,33 @@ export function diagramBlock(sheet: Sheet): Strip[] {
   const isCloser = closest !== undefined && closest.scale > whole.scale * CLOSER;
   const first = isCloser && !isWide ? fitted(wide, room.height * SHARE.small) : whole;
   const tiles = handout.diagram === 'true-size' ? countOf(trueSize(sheet)) : 0;
-  const said = [
-    ...(handout.version === 'exercise' ? [EXERCISE.diagram] : []),
-    ...(tiles > MOST_TILES ? [tooManyTiles(tiles, MOST_TILES)] : []),
-    scaleText(first.scale),
-    ...(isCloser ? [closerText(closest.scale, Math.max(...closer.map(({ length }) => length)))] : []),
-  ].join(' ');
+  const said = (picture: Picture): Strip[] => {
+    const text = [
+      ...(handout.version === 'exercise' ? [EXERCISE.diagram] : []),
+      ...(tiles > MOST_TILES ? [tooManyTiles(tiles, MOST_TILES)] : []),
+      scaleText(picture.scale),
+      ...(isCloser ? [closerText(closest.scale, Math.max(...closer.map(({ length }) => length)))] : []),
+    ].join(' ');
+    return paragraph(text, wide, { size: TYPE.small, gap: SAYING });
+  };
+  // What is said needs its lines of the room under it.
+  const over = first.frame.height + SAYING + heightOf(said(first)) - high;
+  const shown = isWide && over > 0 ? fitted(wide, first.frame.height - over) : first;
   const strips = [
-    pictureStrip('diagram-', first, wide),
-    ...paragraph(said, wide, { size: TYPE.small, gap: 1 }),
-    ...(isCloser ? closer.map((parts, i) => partsStrip(`closer-${i}-`, parts, wide)) : []),
+    pictureStrip('diagram-', shown, wide),
+    ...said(shown),
+    ...(isCloser
+      ? closer.map((parts, i) => partsStrip(`closer-${i}-`, parts, wide, i === 0 ? UNDER_WORDS : ROOM.paragraph))
+      : []),
   ];
   return across ? strips.map((strip) => ({ ...strip, across })) : strips;
+}
+
+/** The room for a drawing and what is said under it on a page that lies on its side, mm. */
+function highOnItsSide({ size, above }: Sheet): number {
+  const { height } = roomOn(size);
+  const left = above === 0 ? height : height - above - ROOM.block;
+  return left < height * ENOUGH ? height : left;
 }
 
 /** Mean distance of neighbouring openings on a sheet of this scale, mm; without end where there are none. */
@@ -178,10 +198,10 @@ function pictureStrip(idPrefix: string, { drawing, frame }: Picture, width: numb
 }
 
 /** The parts of an edge side by side, in the middle of the room. */
-function partsStrip(idPrefix: string, parts: readonly Picture[], width: number): Strip {
+function partsStrip(idPrefix: string, parts: readonly Picture[], width: number, gap: number): Strip {
   const wide = parts.reduce((sum, { frame }) => sum + frame.width + BESIDE, -BESIDE);
   return {
-    gap: ROOM.paragraph,
+    gap,
     height: Math.max(...parts.map(({ frame }) => frame.height)),
     draw: (x, y) => {
       let left = x + (width - wide) / 2;

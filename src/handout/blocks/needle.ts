@@ -8,6 +8,10 @@ import type { Sheet } from '../work';
 
 /** Between two pictures, mm. */
 const BETWEEN = 6;
+/** The words stand beside a picture where one alone is in a row and they get this much of it, mm. */
+const BESIDE = 40;
+/** From a picture down to its words, mm. */
+const UNDER = 1;
 
 /** A close-up for every kind of opening in this piece, side by side, each with what it shows. */
 export function needleBlock(sheet: Sheet): Strip[] {
@@ -15,44 +19,63 @@ export function needleBlock(sheet: Sheet): Strip[] {
   const kinds = closeUpsOf(chosen);
   const [first] = kinds;
   if (first === undefined) return [];
-  const across = Math.max(1, Math.floor((width + BETWEEN) / (drawCloseUp(first, voice.hand).width + BETWEEN)));
+  const wide = drawCloseUp(first, voice.hand).width;
+  const across = Math.max(1, Math.floor((width + BETWEEN) / (wide + BETWEEN)));
   const rows = Array.from({ length: Math.ceil(kinds.length / across) }, (_, i) =>
     kinds.slice(i * across, (i + 1) * across),
   );
-  const share = (width - BETWEEN * (across - 1)) / across;
-  return [...heading(handoutHeading('needle', voice), width), ...rows.map((row) => rowOf(row, share, sheet))];
+  const beside = width - wide - BETWEEN;
+  const isBeside = (across === 1 || kinds.length === 1) && beside >= BESIDE;
+  // What stands alone in its row has all of it.
+  const lookOf = (row: readonly CloseUpKind[]): Look =>
+    isBeside ? besideIt(wide, beside) : underIt(row.length === 1 ? 1 : across, width);
+  return [...heading(handoutHeading('needle', voice), width), ...rows.map((row) => rowOf(row, lookOf(row), sheet))];
 }
 
-function rowOf(kinds: readonly CloseUpKind[], share: number, { chosen, voice }: Sheet): Strip {
+/** Where the pictures of a row and their words stand, mm. */
+interface Look {
+  /** From one picture to the next. */
+  readonly step: number;
+  /** Width of the words. */
+  readonly words: number;
+  readonly isBeside: boolean;
+}
+
+function underIt(across: number, width: number): Look {
+  const share = (width - BETWEEN * (across - 1)) / across;
+  return { step: share + BETWEEN, words: share, isBeside: false };
+}
+
+const besideIt = (wide: number, beside: number): Look => ({ step: wide, words: beside, isBeside: true });
+
+function rowOf(kinds: readonly CloseUpKind[], look: Look, { chosen, voice }: Sheet): Strip {
+  const [step, small] = [TYPE.text * LEADING, TYPE.small * LEADING];
   const pictures = kinds.map((kind) => {
     const picture = drawCloseUp(kind, voice.hand);
     const { title, sentence } = closeUpCaption(kind, voice.terms, rowOrRound(chosen));
-    return {
-      picture,
-      title: wrapped(title, share, TYPE.text, 'bold'),
-      lines: wrapped(sentence, share, TYPE.small, 'regular'),
-    };
+    const titled = wrapped(title, look.words, TYPE.text, 'bold');
+    const lines = wrapped(sentence, look.words, TYPE.small, 'regular');
+    return { picture, titled, lines, told: titled.length * step + lines.length * small };
   });
-  const [step, small] = [TYPE.text * LEADING, TYPE.small * LEADING];
-  const heights = pictures.map(
-    ({ picture, title, lines }) => picture.height + title.length * step + lines.length * small,
+  const heights = pictures.map(({ picture, told }) =>
+    look.isBeside ? Math.max(picture.height, told) : picture.height + UNDER + told,
   );
   return {
     gap: ROOM.paragraph * 2,
-    height: Math.max(...heights) + 1,
+    height: Math.max(...heights),
     draw: (x, y) =>
-      pictures.flatMap(({ picture, title, lines }, i) => {
-        const left = x + i * (share + BETWEEN);
-        const under = y + picture.height + 1;
+      pictures.flatMap(({ picture, titled, lines, told }, i) => {
+        const left = x + i * look.step;
+        const words = look.isBeside ? left + picture.width + BETWEEN : left;
+        const top = look.isBeside ? y + Math.max(0, picture.height - told) / 2 : y + picture.height + UNDER;
+        const under = top + titled.length * step;
         return [
           placedAt(picture.elements.map(inFamily), left, y),
-          ...title.map((line, n) =>
-            textAt(line, left, under + n * step + baseOf(TYPE.text, step), { size: TYPE.text, face: 'bold' }),
+          ...titled.map((line, n) =>
+            textAt(line, words, top + n * step + baseOf(TYPE.text, step), { size: TYPE.text, face: 'bold' }),
           ),
           ...lines.map((line, n) =>
-            textAt(line, left, under + title.length * step + n * small + baseOf(TYPE.small, small), {
-              size: TYPE.small,
-            }),
+            textAt(line, words, under + n * small + baseOf(TYPE.small, small), { size: TYPE.small }),
           ),
         ];
       }),

@@ -24,11 +24,12 @@ const RULED = { apart: 9, lines: 6 } as const;
 /** A box to reckon in, mm high. */
 const RECKONING = 11;
 
-/** Lines to write on. */
+/** Lines to write on, all on one page. */
 function ruled(width: number, lines: number): Strip[] {
-  return Array.from({ length: lines }, (): Strip => ({
+  return Array.from({ length: lines }, (_, i): Strip => ({
     gap: 0,
     height: RULED.apart,
+    withNext: i + 1 < lines,
     draw: (x, y) => [rule(x, y + RULED.apart, width, LINE.rule)],
   }));
 }

@@ -13,6 +13,7 @@ import {
   type FileKind,
 } from '../../text';
 import { letterFiles } from './letters';
+import { orCancelled } from './orCancelled';
 import { pngOf } from './png';
 
 /** Gives a file to the browser to be saved under a name that says whose it is and what. */
@@ -30,8 +31,11 @@ export async function givePdf(
   onPage: (done: number, of: number) => void,
 ): Said {
   try {
-    const [{ writePdf }, fonts] = await Promise.all([import('../../handout/pdf/writePdf'), letterFiles()]);
-    const bytes = await writePdf(pages, { title, language: 'en', fonts, signal, onPage });
+    const [{ writePdf }, fonts] = await orCancelled(
+      Promise.all([import('../../handout/pdf/writePdf'), letterFiles()]),
+      signal,
+    );
+    const bytes = await orCancelled(writePdf(pages, { title, language: 'en', fonts, signal, onPage }), signal);
     give({ holds: 'handout', version, form: 'pdf' }, new Blob([bytes.slice()], { type: 'application/pdf' }));
     return '';
   } catch (error) {
@@ -48,12 +52,19 @@ export async function giveSvg({ plan, pickupIndex }: Workbench, give: Give): Sai
   return '';
 }
 
-export async function givePng({ plan, pickupIndex }: Workbench, dots: number, give: Give): Said {
-  const { fileDrawing, fileSvg } = await import('../../renderer/file');
-  const size = pngSize(fileDrawing(plan, pickupIndex), dots);
-  if (!size) return pngTooLarge(dots);
-  give({ holds: 'drawing', form: 'png' }, await pngOf(fileSvg(plan, pickupIndex), size, dots));
-  return '';
+/** The drawing as a picture of so many dots to the inch. Cancelled by the signal. */
+export async function givePng({ plan, pickupIndex }: Workbench, dots: number, give: Give, signal: AbortSignal): Said {
+  try {
+    const { fileDrawing, fileSvg } = await orCancelled(import('../../renderer/file'), signal);
+    const size = pngSize(fileDrawing(plan, pickupIndex), dots);
+    if (!size) return pngTooLarge(dots);
+    const picture = await orCancelled(pngOf(fileSvg(plan, pickupIndex), size, dots, signal), signal);
+    give({ holds: 'drawing', form: 'png' }, picture);
+    return '';
+  } catch (error) {
+    if (signal.aborted) return HANDOUT.cancelled;
+    throw error;
+  }
 }
 
 export function giveCsv({ plan, pickup }: Workbench, give: Give): Said {

@@ -184,7 +184,7 @@ async function readOperators(page: PageProxy, height: number) {
   return { paths, textColours, images, fonts: embedded };
 }
 
-/** The box round a path: pdf.js itself goes by control points, so curves are followed here in short steps. */
+/** The box round a path: pdf.js itself goes by control points, so the places where curves turn back are found here. */
 function boxOf(kinds: readonly number[], numbers: readonly number[]): number[] {
   const box = [Infinity, Infinity, -Infinity, -Infinity] as [number, number, number, number];
   let at = 0;
@@ -199,8 +199,8 @@ function boxOf(kinds: readonly number[], numbers: readonly number[]): number[] {
     if (kind === OPS.closePath) continue;
     const [x1, y1, x2, y2, x3, y3] = numbers.slice(at, at + 6) as [number, number, number, number, number, number];
     if (kind === OPS.curveTo) {
-      for (let i = 1; i <= 200; i++) {
-        const [t, u] = [i / 200, 1 - i / 200];
+      for (const t of [...turnsOf(x, x1, x2, x3), ...turnsOf(y, y1, y2, y3), 1]) {
+        const u = 1 - t;
         const on = (a: number, b: number, c: number, d: number) =>
           u * u * u * a + 3 * u * u * t * b + 3 * u * t * t * c + t * t * t * d;
         reach(on(x, x1, x2, x3), on(y, y1, y2, y3));
@@ -218,6 +218,14 @@ function boxOf(kinds: readonly number[], numbers: readonly number[]): number[] {
     } else throw new Error(`The reader of tests knows no step ${kind}.`);
   }
   return box;
+}
+
+/** Where within a cubic curve one of its coordinates turns back: the roots of its derivative between 0 and 1. */
+function turnsOf(p0: number, p1: number, p2: number, p3: number): number[] {
+  const [a, b, c] = [p3 - 3 * p2 + 3 * p1 - p0, 2 * (p2 - 2 * p1 + p0), p1 - p0];
+  const root = Math.sqrt(b * b - 4 * a * c);
+  const roots = Math.abs(a) < 1e-12 ? [-c / b] : [(-b + root) / (2 * a), (-b - root) / (2 * a)];
+  return roots.filter((t) => t > 0 && t < 1);
 }
 
 /** "#a9351f" as three numbers to 255. */

@@ -6,7 +6,8 @@ import { handoutWork } from '../../../src/editor';
 import { DEFAULT_HANDOUT, type Design } from '../../../src/piece';
 import { HANDOUT, handoutWorkWords } from '../../../src/text';
 import { Workbench } from '../../../src/ui';
-import { copyInstructions, giveCsv, giveHtml, givePdf, giveText } from '../../../src/ui/handout/ways';
+import { copyInstructions, giveCsv, giveHtml, givePdf, givePng, giveText } from '../../../src/ui/handout/ways';
+import { pngOf } from '../../../src/ui/handout/png';
 import { readSample } from '../../samples/sample';
 
 vi.mock('../../../src/handout/letters/urls', () => ({
@@ -56,6 +57,13 @@ describe('the pages as a document', () => {
     expect(give).not.toHaveBeenCalled();
   });
 
+  it('are not given when they are cancelled after the last page either', async () => {
+    const give = vi.fn();
+    const asked = new AbortController();
+    expect(await givePdf(pagesOf(heel()), sheet, give, asked.signal, () => asked.abort())).toBe(HANDOUT.cancelled);
+    expect(give).not.toHaveBeenCalled();
+  });
+
   it('are not given with letters that it lacks: they are named, and printing is offered', async () => {
     const give = vi.fn();
     const pages = pagesOf({ ...heel(), name: '手袋' });
@@ -63,6 +71,41 @@ describe('the pages as a document', () => {
     expect(said).toContain('手');
     expect(said).toMatch(/print/i);
     expect(give).not.toHaveBeenCalled();
+  });
+});
+
+describe('the drawing as a picture', () => {
+  const size = { width: 300, height: 300 };
+
+  it('is cancelled at once while the browser is at it, and nothing is given', async () => {
+    const give = vi.fn();
+    const begun = vi.fn(() => new Promise<void>(() => undefined));
+    vi.stubGlobal(
+      'Image',
+      class {
+        decode = begun;
+      },
+    );
+    const asked = new AbortController();
+    const said = givePng(new Workbench(heel(), 'test'), 150, give, asked.signal);
+    await vi.waitFor(() => expect(begun).toHaveBeenCalledTimes(1));
+    asked.abort();
+    expect(await said).toBe(HANDOUT.cancelled);
+    expect(give).not.toHaveBeenCalled();
+  });
+
+  it('is not drawn once it is cancelled', async () => {
+    const asked = new AbortController();
+    vi.stubGlobal(
+      'Image',
+      class {
+        decode = () => {
+          asked.abort();
+          return Promise.resolve();
+        };
+      },
+    );
+    await expect(pngOf('<svg/>', size, asked.signal)).rejects.toMatchObject({ name: 'AbortError' });
   });
 });
 
