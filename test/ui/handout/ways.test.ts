@@ -105,7 +105,7 @@ describe('the drawing as a picture', () => {
         };
       },
     );
-    await expect(pngOf('<svg/>', size, asked.signal)).rejects.toMatchObject({ name: 'AbortError' });
+    await expect(pngOf('<svg/>', size, 300, asked.signal)).rejects.toMatchObject({ name: 'AbortError' });
   });
 });
 
