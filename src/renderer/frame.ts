@@ -1,4 +1,4 @@
-import { chainPointAt, type Segment } from '../geometry';
+import { chainPointAt, type ChainPlace, type Segment } from '../geometry';
 import type { PlannedEdge } from '../pickup';
 import type { Hand } from '../piece';
 import { toSheet } from './place';
@@ -60,7 +60,11 @@ export function frameOnLine(
   distance: number,
   sign: 1 | -1,
 ): Frame {
-  const { point, tangent } = chainPointAt(line, distance, lengths);
+  return frameThere(place, chainPointAt(line, distance, lengths), sign);
+}
+
+/** The frame of a place on a line in the direction of the outline, already found. */
+export function frameThere(place: Place, { point, tangent }: ChainPlace, sign: 1 | -1): Frame {
   const [x, y] = toSheet(place, point.x, point.y);
   return { x, y, outX: tangent.y, outY: tangent.x, goX: sign * tangent.x, goY: -sign * tangent.y };
 }

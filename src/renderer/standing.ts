@@ -1,9 +1,9 @@
-import { offsetPoint, chainPointAt } from '../geometry';
+import { chainPointAt } from '../geometry';
 import type { OpeningKind, PickupPlan, PlannedEdge } from '../pickup';
 import { shelf } from '../units';
 import { roomAtCorner, type Corners } from './corners';
-import { alongLine, frameAt, type Frame, type Track } from './frame';
-import { gridToSheet, toSheet } from './place';
+import { alongLine, frameAt, frameThere, fromFrame, type Frame, type Track } from './frame';
+import { gridToSheet } from './place';
 import { DOT, STEM, WEIGHT } from './sizes';
 import type { Place } from './marks';
 
@@ -113,32 +113,30 @@ function deepest(points: readonly StandingPoint[]): number {
  * dots lies calm. A dot that would touch the line of the edge is moved in just clear of it.
  */
 function onLine(at: Setting, point: Shown): StandingPoint {
-  const { place, edge, track, stem, radius } = at;
-  const frame = frameAt(place, track, point.edgeAt);
+  const { place, pickup, edge, track, stem, radius } = at;
+  const distance = alongLine(track, point.edgeAt);
+  // Found once: on a curve finding a place by its distance is what takes the time.
+  const there = chainPointAt(track.line, distance, track.lengths);
+  const frame = frameThere(place, there, track.sign);
   const straight = edge.shape === 'horizontal' || edge.shape === 'vertical';
-  const [realX, realY] = straight ? gridToSheet(place, point.x, point.y) : onParallel(at, point);
+  const [realX, realY] = straight
+    ? gridToSheet(place, point.x, point.y)
+    : fromFrame(frame, -insetOf(pickup, point) * place.cell.width * place.scale);
   const inside = (frame.x - realX) * frame.outX + (frame.y - realY) * frame.outY;
   const more = point.kind === 'live' ? 0 : Math.max(0, radius + WEIGHT.outline / 2 + CLEAR_OF_LINE - inside);
   const whole = point.kind === 'live' ? stem + LOOP.height * radius * LOOP.over : stem;
-  const reach = Math.min(whole, roomFor(at, point));
+  const reach = Math.min(whole, roomFor(at, distance));
   return {
     point,
     x: realX - frame.outX * more,
     y: realY - frame.outY * more,
-    tip: [frame.x + frame.outX * reach, frame.y + frame.outY * reach],
+    tip: fromFrame(frame, reach),
     frame,
   };
 }
 
-function onParallel({ place, pickup, track }: Setting, point: Shown): [number, number] {
-  const { index, t } = chainPointAt(track.line, alongLine(track, point.edgeAt), track.lengths);
-  const inside = offsetPoint(track.line[index]!, t, insetOf(pickup, point) * place.cell.width);
-  return toSheet(place, inside.x, inside.y);
-}
-
-/** How far a stem may reach out before it meets those of the edge round the corner. */
-function roomFor({ place, edge, track, corners }: Setting, point: Shown): number {
-  const at = alongLine(track, point.edgeAt);
+/** How far a stem may reach out, `at` mm along the line of its edge, before it meets those of the edge round the corner. */
+function roomFor({ place, edge, corners }: Setting, at: number): number {
   const before = roomAtCorner(at * place.scale, corners.before);
   return Math.min(before, roomAtCorner((edge.measured.edgeMm - at) * place.scale, corners.after));
 }
