@@ -22,5 +22,5 @@ export function shelf<Holder extends object, Made>(most: number): Shelf<Holder, 
 }
 
 function sameItems<T>(a: readonly T[], b: readonly T[]): boolean {
-  return a.length === b.length && a.every((item, i) => item === b[i]);
+  return a.length === b.length && a.every((item, i) => Object.is(item, b[i]));
 }

@@ -33,6 +33,13 @@ describe('shelf', () => {
     expect(made).toHaveLength(4);
   });
 
+  it('tells minus zero from zero, and finds what is not a number again', () => {
+    const { get, made } = counting(2);
+    const holder = {};
+    for (const from of [[0], [-0], [0], [NaN], [NaN]]) get(holder, from);
+    expect(made).toHaveLength(3);
+  });
+
   it('keeps the latest few', () => {
     const { get, made } = counting(2);
     const holder = {};
