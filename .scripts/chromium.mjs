@@ -23,6 +23,9 @@ async function ofPlaywright() {
 
 const find = async () => [...candidates(), await ofPlaywright()].find(works);
 
+/** Debian's package of the same browser without its windows, which has much less to do for each page. */
+const shell = 'chromium-headless-shell';
+
 /**
  * The path of a Chromium that runs: the one of CHROMIUM_PATH, the system's, Playwright's, or one installed now.
  * @throws Error that says how to get one
@@ -41,4 +44,18 @@ export async function chromium({ say = console.log } = {}) {
   throw new Error(
     'There is no Chromium for the browser tests: install one, or set CHROMIUM_PATH to one that is there.',
   );
+}
+
+/**
+ * As `chromium`, for work that opens no window: one without windows is taken where the system has it, and installed
+ * where there is no Chromium yet.
+ * @throws Error that says how to get one
+ */
+export async function headless({ say = console.log } = {}) {
+  const windowless = () => (process.platform === 'linux' ? pathsOf([shell]).find(works) : undefined);
+  if (process.env.CHROMIUM_PATH) return chromium({ say });
+  const found = windowless() ?? (await find());
+  if (found) return found;
+  installByApt(shell, { say });
+  return windowless() ?? chromium({ say });
 }

@@ -1,10 +1,10 @@
-// npm test: everything, whatever fails on the way. The first stages need one core each and go side by side in two
-// lanes; what they say is held back and told whole.
+// npm test: everything, whatever fails on the way. The first stages need one core each: two of them go side by side,
+// and what they say is held back and told whole. Each of the others keeps both cores busy.
 // npm test -- --only units,browser [FILTER ...]: only these stages, and in them only the files that match.
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { build, buildWhenOld } from './build.mjs';
-import { chromium } from './chromium.mjs';
+import { headless } from './chromium.mjs';
 import { countPlaywright, countVitest, settle } from './count.mjs';
 import { firefox } from './firefox.mjs';
 import { installWhatIsMissing } from './install.mjs';
@@ -13,16 +13,19 @@ import { serve } from './serve.mjs';
 
 const cache = join(top, '.cache');
 
+/** Runs a script to its end. With `say`, what comes out is held back and given to it. */
+const start = (script, args, { env, say }) => (say ? runHeld(script, args, { env, say }) : run(script, args, { env }));
+
 const tool =
   (script, ...args) =>
   async (_, say) =>
-    (await runHeld(bin(...script), args, { say })) === 0 ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
+    (await start(bin(...script), args, { say })) === 0 ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
 
 /** Runs a test runner that writes its report to .cache/NAME.json, and counts the tests in it. */
-async function counted(name, count, script, args, env = {}) {
+async function counted(name, count, script, args, { env, say }) {
   const path = join(cache, `${name}.json`);
   rmSync(path, { force: true });
-  const code = await run(script, args(path), { env });
+  const code = await start(script, args(path), { env, say });
   let report;
   try {
     report = JSON.parse(readFileSync(path, 'utf8'));
@@ -33,7 +36,11 @@ async function counted(name, count, script, args, env = {}) {
   return settle(count(report), code);
 }
 
-const vitest = (name, projects, filters, env) =>
+/** What two runs at once would otherwise meet on: a core, and the times of earlier runs. */
+const besides = ['--maxWorkers=1', '--no-cache'];
+
+/** With `say`, on one core only, and what comes out is held back. */
+const vitest = (name, projects, filters, { env, say } = {}) =>
   counted(
     name,
     countVitest,
@@ -44,9 +51,10 @@ const vitest = (name, projects, filters, env) =>
       '--reporter=default',
       '--reporter=json',
       `--outputFile.json=${path}`,
+      ...(say ? besides : []),
       ...filters,
     ],
-    env,
+    { env, say },
   );
 
 /** Does something with the address of the built page. */
@@ -68,49 +76,56 @@ const inChromium = (filters) =>
       countPlaywright,
       bin('@playwright/test', 'playwright'),
       () => ['test', '--config', 'test/browser/playwright.config.ts', ...filters],
-      { CHROMIUM_PATH: await chromium(), EDGEWISE_URL: url, EDGEWISE_REPORT: join(cache, 'browser.json') },
+      {
+        env: { CHROMIUM_PATH: await headless(), EDGEWISE_URL: url, EDGEWISE_REPORT: join(cache, 'browser.json') },
+      },
     ),
   );
 
-const inFirefox = (filters) =>
-  served((url) => vitest('firefox', ['firefox'], filters, { FIREFOX_PATH: firefox(), EDGEWISE_URL: url }));
+const inFirefox = (filters, say) =>
+  served((url) => {
+    const env = { FIREFOX_PATH: firefox({ say }), EDGEWISE_URL: url };
+    return vitest('firefox', ['firefox'], filters, { env, say });
+  });
 
-/** [name for --only, heading, what to do]. Each resolves to { passed, failed } and says what there is by `say`. */
-const lanes = [
-  [['lint', 'Lint', tool(['eslint'], '--config', '.config/eslint.config.js', '--max-warnings', '0', '.')]],
+/**
+ * [name for --only, heading, what to do]: what to do resolves to { passed, failed }, and says what there is by `say`
+ * where it is given one. These go two at a time, in this order: the longest first, and the build before all that needs
+ * it. Nothing else goes on while it builds.
+ */
+const oneCore = [
+  ['lint', 'Lint', tool(['eslint'], '--config', '.config/eslint.config.js', '--max-warnings', '0', '.')],
   [
-    ['format', 'Format', tool(['prettier'], '--check', '--log-level', 'warn', '.')],
-    ['types', 'Types without the DOM', tool(['typescript', 'tsc'], '-p', 'tsconfig.pure.json')],
-    ['types', 'Types of the command', tool(['typescript', 'tsc'], '-p', 'tsconfig.command.json')],
-    [
-      'types',
-      'Types of all',
-      tool(['svelte-check'], '--tsconfig', './tsconfig.json', '--fail-on-warnings', '--output', 'human'),
-    ],
-    [
-      'build',
-      'Build',
-      (_, say) => {
-        build({ say });
-        return { passed: 1, failed: 0 };
-      },
-    ],
+    'build',
+    'Build',
+    (_, say) => {
+      build({ say });
+      return { passed: 1, failed: 0 };
+    },
   ],
-];
-const after = [
-  ['units', 'Unit and component tests', (filters) => vitest('units', ['node', 'components'], filters)],
+  [
+    'types',
+    'Types of all',
+    tool(['svelte-check'], '--tsconfig', './tsconfig.json', '--fail-on-warnings', '--output', 'human'),
+  ],
+  ['types', 'Types without the DOM', tool(['typescript', 'tsc'], '-p', 'tsconfig.pure.json')],
+  ['types', 'Types of the command', tool(['typescript', 'tsc'], '-p', 'tsconfig.command.json')],
+  ['format', 'Format', tool(['prettier'], '--check', '--log-level', 'warn', '.')],
   [
     'built',
     'Tests of what was built',
-    (filters) => {
-      buildWhenOld();
-      return vitest('built', ['built'], filters);
+    (filters, say) => {
+      buildWhenOld({ say });
+      return vitest('built', ['built'], filters, { say });
     },
   ],
-  ['browser', 'Browser tests', inChromium],
   ['firefox', 'Tests in Firefox', inFirefox],
 ];
-const stages = [...lanes.flat(), ...after];
+const bothCores = [
+  ['units', 'Unit and component tests', (filters) => vitest('units', ['node', 'components'], filters)],
+  ['browser', 'Browser tests', inChromium],
+];
+const stages = [...oneCore, ...bothCores];
 
 function readWords(words) {
   const at = words.indexOf('--only');
@@ -131,15 +146,15 @@ async function perform([, heading, work], filters, held) {
   const said = [];
   const say = held ? (words) => said.push(words) : console.log;
   say(`\n=== ${heading} ===`);
-  const start = performance.now();
+  const began = performance.now();
   let outcome;
   try {
-    outcome = await work(filters, say);
+    outcome = await work(filters, held ? say : undefined);
   } catch (error) {
     say(error.message);
     outcome = { passed: 0, failed: 1 };
   }
-  const time = performance.now() - start;
+  const time = performance.now() - began;
   results.push({ heading, time, ...outcome });
   say(`--- ${heading}: ${outcome.passed} passed, ${outcome.failed} failed, ${seconds(time)}`);
   if (held) console.log(said.join('\n'));
@@ -147,13 +162,16 @@ async function perform([, heading, work], filters, held) {
 
 try {
   const { only, filters } = readWords(process.argv.slice(2));
+  const asked = (list) => list.filter(([name]) => !only || only.includes(name));
   installWhatIsMissing();
   mkdirSync(cache, { recursive: true });
-  const each = async (list, held) => {
-    for (const stage of list) if (!only || only.includes(stage[0])) await perform(stage, filters, held);
+  const waiting = asked(oneCore);
+  const held = waiting.length > 1;
+  const inTurn = async () => {
+    for (let stage = waiting.shift(); stage; stage = waiting.shift()) await perform(stage, filters, held);
   };
-  await Promise.all(lanes.map((lane) => each(lane, true)));
-  await each(after, false);
+  await Promise.all([inTurn(), inTurn()]);
+  for (const stage of asked(bothCores)) await perform(stage, filters, false);
 } catch (error) {
   console.error(error.message);
   results.push({ heading: 'Preparation', time: 0, passed: 0, failed: 1 });

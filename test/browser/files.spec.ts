@@ -33,67 +33,83 @@ test('a design is saved under its name, and opened again it is the same', async 
   await expect(page).toHaveTitle(/harbour pullover/);
   await expect(count(page)).toHaveText('84');
   expect((await saveDesign(page)).text).toBe(text);
+
+  await test.step('a field of another hand is told of once and saved again', async () => {
+    await chooseFile(page, 'mine.json', pullover.replace('"terms"', '"yarn": "sand", "terms"'));
+    await expect(page.getByRole('alert')).toContainText('yarn');
+    expect((await saveDesign(page)).text).toContain('"yarn": "sand"');
+  });
 });
 
-test('a design file is dropped on the page: that is one step, and undo brings back what was there', async ({
+test('a design is opened from a file, by dropping it and by pasting it, and bad ones leave the work as it was', async ({
   page,
 }) => {
   await openPage(page);
-  await drop(page, ['vest.edgewise.json', sampleText('vest')]);
-  await expect(page).toHaveTitle(/lamplighter vest/);
-  await page.getByRole('button', { name: 'Undo' }).click();
-  await expect(page).toHaveTitle(/harbour pullover/);
-  await expect(count(page)).toHaveText('84');
-  await page.getByRole('button', { name: 'Redo' }).click();
-  await expect(page).toHaveTitle(/lamplighter vest/);
-});
+  await test.step('a bad file is told of in one sentence', async () => {
+    const marks = drawing(page).locator('g.drawing');
+    const before = await marks.innerHTML();
+    for (const [text, why] of [
+      ['not a design', /line 1/],
+      ['{"format": "edgewise", "version": 99}', /version/],
+      [pullover.replace('"from": [39, 0]', '"from": [39, 0.5]'), /whole/],
+      ['', /empty/],
+      [`{"x": "${'x'.repeat(5 * 1024 * 1024)}"}`, /MiB|large/],
+    ] as const) {
+      await chooseFile(page, 'mine.json', text);
+      await expect(page.getByRole('alert')).toContainText('mine.json was not opened');
+      await expect(page.getByRole('alert')).toContainText(why);
+      await page.getByRole('alert').getByRole('button').click();
+      await expect(page.getByRole('alert')).toHaveCount(0);
+    }
+    expect((await marks.innerHTML()) === before).toBe(true);
+    await expect(page).toHaveTitle(/harbour pullover/);
+    await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled();
+  });
 
-test('a bad file is told of in one sentence and leaves the work as it was', async ({ page }) => {
-  await openPage(page);
-  const marks = drawing(page).locator('g.drawing');
-  const before = await marks.innerHTML();
-  for (const [text, why] of [
-    ['not a design', /line 1/],
-    ['{"format": "edgewise", "version": 99}', /version/],
-    [pullover.replace('"from": [39, 0]', '"from": [39, 0.5]'), /whole/],
-    ['', /empty/],
-    [`{"x": "${'x'.repeat(5 * 1024 * 1024)}"}`, /MiB|large/],
-  ] as const) {
-    await chooseFile(page, 'mine.json', text);
-    await expect(page.getByRole('alert')).toContainText('mine.json was not opened');
-    await expect(page.getByRole('alert')).toContainText(why);
-    await page.getByRole('alert').getByRole('button').click();
+  await test.step('the same file can be opened again after it was mended', async () => {
+    await chooseFile(page, 'vest.json', '{');
+    await expect(page.getByRole('alert')).toBeVisible();
+    await chooseFile(page, 'vest.json', sampleText('vest'));
+    await expect(page).toHaveTitle(/lamplighter vest/);
     await expect(page.getByRole('alert')).toHaveCount(0);
-  }
-  expect((await marks.innerHTML()) === before).toBe(true);
-  await expect(page).toHaveTitle(/harbour pullover/);
-  await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled();
-});
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect(page).toHaveTitle(/harbour pullover/);
+  });
 
-test('the same file can be opened again after it was mended', async ({ page }) => {
-  await openPage(page);
-  await chooseFile(page, 'vest.json', '{');
-  await expect(page.getByRole('alert')).toBeVisible();
-  await chooseFile(page, 'vest.json', sampleText('vest'));
-  await expect(page).toHaveTitle(/lamplighter vest/);
-  await expect(page.getByRole('alert')).toHaveCount(0);
-});
+  await test.step('what is pasted is opened, but not while words are being typed', async () => {
+    const paste = (selector: string, text: string) =>
+      page.locator(selector).evaluate((element, pasted) => {
+        const clipboardData = new DataTransfer();
+        clipboardData.setData('text/plain', pasted);
+        element.dispatchEvent(new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true }));
+      }, text);
+    await paste('body', '{ "format": "something else" }');
+    await expect(page.getByRole('alert')).toContainText('What was pasted was not opened');
+    await page.getByRole('alert').getByRole('button').click();
+    await paste('input[autocomplete="off"] >> nth=0', sampleText('vest'));
+    await expect(page).toHaveTitle(/harbour pullover/);
+    await paste('body', sampleText('vest'));
+    await expect(page).toHaveTitle(/lamplighter vest/);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect(page).toHaveTitle(/harbour pullover/);
+  });
 
-test('of several files that are dropped, it is said what became of them; a drop without a file is none', async ({
-  page,
-}) => {
-  await openPage(page);
-  await drop(page, ['a.json', sampleText('vest')], ['b.json', pullover]);
-  await expect(page.getByRole('alert')).toContainText(/Several files|only the first/);
-  await drop(page);
-  await expect(page.getByRole('alert')).toContainText(/not a file/);
-});
+  await test.step('a drop is one step, and undo brings back what was there', async () => {
+    await drop(page, ['vest.edgewise.json', sampleText('vest')]);
+    await expect(page).toHaveTitle(/lamplighter vest/);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect(page).toHaveTitle(/harbour pullover/);
+    await expect(count(page)).toHaveText('84');
+    await page.getByRole('button', { name: 'Redo' }).click();
+    await expect(page).toHaveTitle(/lamplighter vest/);
+  });
 
-test('a field of another hand is told of once and saved again', async ({ page }) => {
-  await openPage(page);
-  await chooseFile(page, 'mine.json', pullover.replace('"terms"', '"yarn": "sand", "terms"'));
-  await expect(page.getByRole('alert')).toContainText('yarn');
-  expect((await saveDesign(page)).text).toContain('"yarn": "sand"');
+  await test.step('of several files that are dropped, it is said what became of them; a drop without a file is none', async () => {
+    await drop(page, ['a.json', sampleText('vest')], ['b.json', pullover]);
+    await expect(page.getByRole('alert')).toContainText(/Several files|only the first/);
+    await drop(page);
+    await expect(page.getByRole('alert')).toContainText(/not a file/);
+  });
 });
 
 test.describe('what was done', () => {
@@ -104,18 +120,14 @@ test.describe('what was done', () => {
     await expect(page.getByRole('button', { name: 'Undo' })).toBeEnabled();
   }
 
-  test('survives a reload', async ({ page }) => {
+  test('survives a reload, is there in another tab, and each tab comes back to its own', async ({ page, context }) => {
     await openPage(page);
     await changeCount(page);
     const target = await count(page).textContent();
     await page.reload();
     await expect(count(page)).toHaveText(target!);
     await expect(edgeRow(page, 'front', 'neck-center').getByRole('textbox', { name: /^Count/ })).toHaveValue('10');
-  });
 
-  test('is there in another tab, and each tab comes back to its own', async ({ page, context }) => {
-    await openPage(page);
-    await changeCount(page);
     await expect(page.locator('.keeps')).toHaveText('kept in this browser');
     const other = await context.newPage();
     await openPage(other);
@@ -128,23 +140,6 @@ test.describe('what was done', () => {
     await other.reload();
     await expect(other).toHaveTitle(/lamplighter vest/);
   });
-});
-
-test('a design that is pasted is opened, but not while words are being typed', async ({ page }) => {
-  await openPage(page);
-  const paste = (selector: string, text: string) =>
-    page.locator(selector).evaluate((element, pasted) => {
-      const clipboardData = new DataTransfer();
-      clipboardData.setData('text/plain', pasted);
-      element.dispatchEvent(new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true }));
-    }, text);
-  await paste('body', '{ "format": "something else" }');
-  await expect(page.getByRole('alert')).toContainText('What was pasted was not opened');
-  await page.getByRole('alert').getByRole('button').click();
-  await paste('input[autocomplete="off"] >> nth=0', sampleText('vest'));
-  await expect(page).toHaveTitle(/harbour pullover/);
-  await paste('body', sampleText('vest'));
-  await expect(page).toHaveTitle(/lamplighter vest/);
 });
 
 test('a change that can not be planned leaves the last good plan, greyed with the reason, also after a reload', async ({

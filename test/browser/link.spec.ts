@@ -49,6 +49,45 @@ test('a design is shared as a link that holds it all, and opened from it as a wo
   // Nothing but the page's own files was asked for, and the design was in none of the addresses.
   expect(asked.every((url) => url.startsWith(address) && !url.includes('design='))).toBe(true);
   await stranger.close();
+
+  await test.step('it is also opened in a page that is open already, and by pasting it with words round it', async () => {
+    await page.getByRole('button', { name: 'Designs' }).click();
+    await page.getByRole('button', { name: 'Heel flap' }).click();
+    await expect(page).toHaveTitle(/heel flap/);
+    await page.evaluate((address) => (location.href = address), link);
+    await expect(page).toHaveTitle(/harbour pullover/);
+    expect(page.url()).not.toContain('#');
+    await page.getByRole('button', { name: 'Undo', exact: true }).click();
+    await expect(page).toHaveTitle(/heel flap/);
+    await page.evaluate((text) => {
+      const clipboardData = new DataTransfer();
+      clipboardData.setData('text/plain', text);
+      document.body.dispatchEvent(new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true }));
+    }, `Look at this: <${link}>.`);
+    await expect(page).toHaveTitle(/harbour pullover/);
+  });
+
+  await test.step('one that was cut or holds no design is told of in one sentence, and the page goes on as ever', async () => {
+    const part = deflateSync('{"format": "something else"}').toString('base64url');
+    await page.goto('about:blank');
+    await openPage(page, link.slice(0, -40));
+    await expect(page.getByRole('alert')).toContainText('The link holds no whole design');
+    await expect(drawing(page)).toBeVisible();
+    expect(page.url()).not.toContain('#');
+    // The same in a page that is open already.
+    for (const [address, told] of [
+      ['design=', 'The link holds no whole design'],
+      ['design=AAAA', 'The link holds no whole design'],
+      [`design=${part}`, 'What the link holds was not opened'],
+    ] as const) {
+      await page.getByRole('alert').getByRole('button').click();
+      await expect(page.getByRole('alert')).toHaveCount(0);
+      await page.evaluate((hash) => (location.hash = hash), address);
+      await expect(page.getByRole('alert')).toContainText(told);
+      await expect(drawing(page)).toBeVisible();
+      expect(page.url()).not.toContain('#');
+    }
+  });
 });
 
 test('the link is told by its length and copied, or selected where there is no clipboard; too large is told of', async ({
@@ -89,54 +128,6 @@ test('the link is told by its length and copied, or selected where there is no c
     await expect(page.getByRole('alert')).toContainText(/link of [\d,]+ characters, and more than 32,000.*file/);
     await expect(dialog(page)).toHaveCount(0);
   });
-});
-
-test('a link is also opened in a page that is open already, and by pasting it with words round it', async ({
-  page,
-}) => {
-  await openPage(page);
-  await setCount(page, '10');
-  const link = await linkOf(page);
-  await page.getByRole('button', { name: 'Designs' }).click();
-  await page.getByRole('button', { name: 'Heel flap' }).click();
-  await expect(page).toHaveTitle(/heel flap/);
-  await page.evaluate((address) => (location.href = address), link);
-  await expect(page).toHaveTitle(/harbour pullover/);
-  expect(page.url()).not.toContain('#');
-  await page.getByRole('button', { name: 'Undo', exact: true }).click();
-  await expect(page).toHaveTitle(/heel flap/);
-  await page.evaluate((text) => {
-    const clipboardData = new DataTransfer();
-    clipboardData.setData('text/plain', text);
-    document.body.dispatchEvent(new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true }));
-  }, `Look at this: <${link}>.`);
-  await expect(page).toHaveTitle(/harbour pullover/);
-});
-
-test('a link that was cut or holds no design is told of in one sentence, and the page goes on as ever', async ({
-  page,
-}) => {
-  await openPage(page);
-  const link = await linkOf(page);
-  const part = deflateSync('{"format": "something else"}').toString('base64url');
-  await page.goto('about:blank');
-  await openPage(page, link.slice(0, -40));
-  await expect(page.getByRole('alert')).toContainText('The link holds no whole design');
-  await expect(drawing(page)).toBeVisible();
-  expect(page.url()).not.toContain('#');
-  // The same in a page that is open already.
-  for (const [address, told] of [
-    ['design=', 'The link holds no whole design'],
-    ['design=AAAA', 'The link holds no whole design'],
-    [`design=${part}`, 'What the link holds was not opened'],
-  ] as const) {
-    await page.getByRole('alert').getByRole('button').click();
-    await expect(page.getByRole('alert')).toHaveCount(0);
-    await page.evaluate((hash) => (location.hash = hash), address);
-    await expect(page.getByRole('alert')).toContainText(told);
-    await expect(drawing(page)).toBeVisible();
-    expect(page.url()).not.toContain('#');
-  }
 });
 
 test('a link that would unpack to no end is refused long before that', async ({ page }) => {

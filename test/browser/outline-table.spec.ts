@@ -18,30 +18,80 @@ async function fill(page: Page, name: string, text: string): Promise<void> {
   await field(page, name).press('Enter');
 }
 
-test('sizes are typed in stitches, in rows or as lengths, the drawing follows, and one step undoes each', async ({
+test('sizes and steps are typed, the drawing follows, and what can not be is refused in a sentence', async ({
   page,
 }) => {
   await openOutline(page);
-  const before = await edgeLine(page, 'front', 'side-left').getAttribute('d');
-  await fill(page, 'Rows up: left side', '25 cm');
-  await expect(field(page, 'Rows up: left side')).toHaveValue('75');
-  await expect(row(page, 'side-left').getByRole('status')).toHaveText('25 cm comes to 75 rows, which is 25.0 cm.');
-  await expect(said(page)).toContainText('left side: 75 rows, 25.0 cm');
-  await expect(edgeLine(page, 'front', 'side-left')).not.toHaveAttribute('d', before!);
-  // Both halves are alike.
-  await expect(field(page, 'Rows up: right side')).toHaveValue('75');
-  await undo(page).click();
-  await expect(field(page, 'Rows up: left side')).toHaveValue('74');
-  await expect(undo(page)).toBeDisabled();
+  await test.step('sizes are typed in stitches, in rows or as lengths, and one step undoes each', async () => {
+    const before = await edgeLine(page, 'front', 'side-left').getAttribute('d');
+    await fill(page, 'Rows up: left side', '25 cm');
+    await expect(field(page, 'Rows up: left side')).toHaveValue('75');
+    await expect(row(page, 'side-left').getByRole('status')).toHaveText('25 cm comes to 75 rows, which is 25.0 cm.');
+    await expect(said(page)).toContainText('left side: 75 rows, 25.0 cm');
+    await expect(edgeLine(page, 'front', 'side-left')).not.toHaveAttribute('d', before!);
+    // Both halves are alike.
+    await expect(field(page, 'Rows up: right side')).toHaveValue('75');
+    await undo(page).click();
+    await expect(field(page, 'Rows up: left side')).toHaveValue('74');
+    await expect(undo(page)).toBeDisabled();
+  });
+
+  await test.step('an outline that crosses itself is refused in a sentence beside the field, and is no step', async () => {
+    const beyond = page.getByRole('checkbox', { name: 'What lies beyond moves along' });
+    await beyond.uncheck();
+    await fill(page, 'Stitches across: center neck', '100');
+    await expect(row(page, 'neck-center').getByRole('alert')).toContainText('meets itself');
+    await expect(field(page, 'Stitches across: center neck')).toHaveValue('12');
+    await expect(undo(page)).toBeDisabled();
+    await beyond.check();
+  });
+
+  await test.step('words that are not understood are marked where they stand, and the old steps stay', async () => {
+    await page.getByRole('button', { name: 'More: left armhole' }).click();
+    const steps = field(page, 'Steps: left armhole');
+    await steps.fill('bind off 2\npurl about\nwork 6 rows even');
+    await page.getByRole('button', { name: 'Take these steps: left armhole' }).click();
+    await expect(row(page, 'armhole-left').getByRole('alert')).toContainText('purl');
+    const marked = await steps.evaluate((area) => {
+      const { value, selectionStart, selectionEnd } = area as HTMLTextAreaElement;
+      return value.slice(selectionStart, selectionEnd);
+    });
+    expect(marked).toMatch(/^purl/);
+    await expect(undo(page)).toBeDisabled();
+    await steps.fill('bind off 3; dec 1 every 2 rows 4 times; work 38 rows even');
+    await steps.press('Control+Enter');
+    await expect(row(page, 'armhole-left').getByRole('alert')).toContainText('7 stitches in over 48 rows');
+    await page.getByRole('button', { name: 'Move the far corner to fit' }).click();
+    await expect(field(page, 'Rows up: left armhole')).toHaveValue('48');
+    await expect(field(page, 'Stitches across: left armhole')).toHaveValue('7');
+  });
 });
 
-test('an outline that crosses itself is refused in a sentence beside the field, and is no step', async ({ page }) => {
+test('a piece is duplicated, mirrored and removed; a row lights up its edge and an edge its row', async ({ page }) => {
   await openOutline(page);
-  await page.getByRole('checkbox', { name: 'What lies beyond moves along' }).uncheck();
-  await fill(page, 'Stitches across: center neck', '100');
-  await expect(row(page, 'neck-center').getByRole('alert')).toContainText('meets itself');
-  await expect(field(page, 'Stitches across: center neck')).toHaveValue('12');
-  await expect(undo(page)).toBeDisabled();
+  await test.step('a piece is duplicated, mirrored and removed, and undo brings all back', async () => {
+    const piece = page.getByRole('combobox', { name: 'Piece' });
+    await page.getByRole('button', { name: 'Duplicate', exact: true }).click();
+    await expect(piece.locator('option:checked')).toHaveText('Front, copy');
+    await page.getByRole('checkbox', { name: 'Both halves alike' }).uncheck();
+    await fill(page, 'Stitches across: left underarm', '5');
+    await page.getByRole('button', { name: 'Mirror', exact: true }).click();
+    await page.getByRole('button', { name: 'Remove piece' }).click();
+    await expect(piece.locator('option')).toHaveText(['Front', 'Back']);
+    for (let i = 0; i < 5; i++) await undo(page).click();
+    await expect(undo(page)).toBeDisabled();
+  });
+
+  await test.step('a row lights up its edge and an edge its row, on either piece', async () => {
+    await page.getByRole('combobox', { name: 'Piece' }).selectOption('Front');
+    await row(page, 'neck-curve-left').hover();
+    await expect(drawing(page).locator('polyline.lit')).toHaveAttribute('data-edge', 'neck-curve-left');
+    await page.getByRole('button', { name: 'Back', exact: true }).click();
+    const { x, y } = await middleOf(page, 'back', 'side-left');
+    await page.mouse.click(x, y);
+    await expect(page.getByRole('combobox', { name: 'Piece' }).locator('option:checked')).toHaveText('Back');
+    await expect(row(page, 'side-left')).toHaveClass(/lit/);
+  });
 });
 
 test('by keys alone an edge becomes a curve, its schedule is used, its steps are mended, a corner is added', async ({
@@ -79,52 +129,6 @@ test('by keys alone an edge becomes a curve, its schedule is used, its steps are
   for (let i = 0; i < 5; i++) await page.keyboard.press('Control+Z');
   await expect(undo(page)).toBeDisabled();
   await expect(path.locator('option:checked')).toHaveText('straight');
-});
-
-test('words that are not understood are marked where they stand, and the old steps stay', async ({ page }) => {
-  await openOutline(page);
-  await page.getByRole('button', { name: 'More: left armhole' }).click();
-  const steps = field(page, 'Steps: left armhole');
-  await steps.fill('bind off 2\npurl about\nwork 6 rows even');
-  await page.getByRole('button', { name: 'Take these steps: left armhole' }).click();
-  await expect(row(page, 'armhole-left').getByRole('alert')).toContainText('purl');
-  const marked = await steps.evaluate((area) => {
-    const { value, selectionStart, selectionEnd } = area as HTMLTextAreaElement;
-    return value.slice(selectionStart, selectionEnd);
-  });
-  expect(marked).toMatch(/^purl/);
-  await expect(undo(page)).toBeDisabled();
-  await steps.fill('bind off 3; dec 1 every 2 rows 4 times; work 38 rows even');
-  await steps.press('Control+Enter');
-  await expect(row(page, 'armhole-left').getByRole('alert')).toContainText('7 stitches in over 48 rows');
-  await page.getByRole('button', { name: 'Move the far corner to fit' }).click();
-  await expect(field(page, 'Rows up: left armhole')).toHaveValue('48');
-  await expect(field(page, 'Stitches across: left armhole')).toHaveValue('7');
-});
-
-test('a row lights up its edge and an edge its row, on either piece', async ({ page }) => {
-  await openOutline(page);
-  await row(page, 'neck-curve-left').hover();
-  await expect(drawing(page).locator('polyline.lit')).toHaveAttribute('data-edge', 'neck-curve-left');
-  await page.getByRole('button', { name: 'Back', exact: true }).click();
-  const { x, y } = await middleOf(page, 'back', 'side-left');
-  await page.mouse.click(x, y);
-  await expect(page.getByRole('combobox', { name: 'Piece' }).locator('option:checked')).toHaveText('Back');
-  await expect(row(page, 'side-left')).toHaveClass(/lit/);
-});
-
-test('a piece is duplicated, mirrored and removed, and undo brings all back', async ({ page }) => {
-  await openOutline(page);
-  const piece = page.getByRole('combobox', { name: 'Piece' });
-  await page.getByRole('button', { name: 'Duplicate', exact: true }).click();
-  await expect(piece.locator('option:checked')).toHaveText('Front, copy');
-  await page.getByRole('checkbox', { name: 'Both halves alike' }).uncheck();
-  await fill(page, 'Stitches across: left underarm', '5');
-  await page.getByRole('button', { name: 'Mirror', exact: true }).click();
-  await page.getByRole('button', { name: 'Remove piece' }).click();
-  await expect(piece.locator('option')).toHaveText(['Front', 'Back']);
-  for (let i = 0; i < 5; i++) await undo(page).click();
-  await expect(undo(page)).toBeDisabled();
 });
 
 test.describe('by touch, at the width of a phone', () => {

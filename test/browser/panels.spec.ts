@@ -68,40 +68,43 @@ test('the panels divide, check and mend what is planned', async ({ page }) => {
   });
 });
 
-test('the written instructions are copied whole', async ({ page, context }) => {
+test('the instructions are copied, a piece gets another gauge, and another pick-up is shown', async ({
+  page,
+  context,
+}) => {
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
   await openPage(page);
-  await page.getByRole('button', { name: 'Copy' }).click();
-  const copied = await page.evaluate(() => navigator.clipboard.readText());
-  expect(copied).toContain('84 stitches in all');
-  expect(copied).toContain('pick up and knit 14 from 14 rows and 5 stitches');
-});
+  await test.step('the written instructions are copied whole', async () => {
+    await page.getByRole('button', { name: 'Copy' }).click();
+    const copied = await page.evaluate(() => navigator.clipboard.readText());
+    expect(copied).toContain('84 stitches in all');
+    expect(copied).toContain('pick up and knit 14 from 14 rows and 5 stitches');
+  });
 
-test('another pick-up of the same design is shown by choosing it, with keys alone', async ({ page }) => {
-  await openPage(page);
-  await chooseFile(page, 'vest.edgewise.json', sampleText('vest'));
-  const chooser = page.getByRole('combobox', { name: 'Pick-up' });
-  await expect(count(page)).toHaveText('106');
-  await chooser.focus();
-  await page.keyboard.press('ArrowDown');
-  await expect(count(page)).toHaveText('88');
-});
+  await test.step('a change of gauge keeps the size when asked, and the corners stay whole', async () => {
+    await unfold(page, 'Pieces');
+    const front = page.getByRole('group', { name: 'Front: Gauge' });
+    const width = () => drawing(page).locator('text.dimension-text').first();
+    await expect(width()).toHaveText('35.5 cm · 78 sts');
+    await page.getByRole('radio', { name: 'the size' }).check();
+    const stitches = front.getByRole('textbox', { name: 'Stitches' });
+    await stitches.fill('24');
+    await stitches.press('Enter');
+    await expect(width()).toHaveText(/^35\.[0-9] cm · 8[456] sts$/);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect(stitches).toHaveValue('22');
+    await page.getByRole('radio', { name: 'the stitches and rows' }).check();
+    await stitches.fill('24');
+    await stitches.press('Enter');
+    await expect(width()).toHaveText('32.5 cm · 78 sts');
+  });
 
-test('a change of gauge keeps the size when asked, and the corners stay whole', async ({ page }) => {
-  await openPage(page);
-  await unfold(page, 'Pieces');
-  const front = page.getByRole('group', { name: 'Front: Gauge' });
-  const width = () => drawing(page).locator('text.dimension-text').first();
-  await expect(width()).toHaveText('35.5 cm · 78 sts');
-  await page.getByRole('radio', { name: 'the size' }).check();
-  const stitches = front.getByRole('textbox', { name: 'Stitches' });
-  await stitches.fill('24');
-  await stitches.press('Enter');
-  await expect(width()).toHaveText(/^35\.[0-9] cm · 8[456] sts$/);
-  await page.getByRole('button', { name: 'Undo' }).click();
-  await expect(stitches).toHaveValue('22');
-  await page.getByRole('radio', { name: 'the stitches and rows' }).check();
-  await stitches.fill('24');
-  await stitches.press('Enter');
-  await expect(width()).toHaveText('32.5 cm · 78 sts');
+  await test.step('another pick-up of the same design is shown by choosing it, with keys alone', async () => {
+    await chooseFile(page, 'vest.edgewise.json', sampleText('vest'));
+    const chooser = page.getByRole('combobox', { name: 'Pick-up' });
+    await expect(count(page)).toHaveText('106');
+    await chooser.focus();
+    await page.keyboard.press('ArrowDown');
+    await expect(count(page)).toHaveText('88');
+  });
 });

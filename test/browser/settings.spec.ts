@@ -7,43 +7,47 @@ async function choose(page: Page, ...labels: string[]): Promise<void> {
   await page.keyboard.press('Escape');
 }
 
-test('lengths are told in inches, on the drawing and beside it, and nothing else changes', async ({ page }) => {
+test('lengths are told in inches, colours are no part of the design, and undo and redo go step by step', async ({
+  page,
+}) => {
   await openPage(page);
-  await expect(drawing(page).getByText('cm').first()).toBeAttached();
-  await choose(page, 'inches');
-  await expect(drawing(page).getByText('in', { exact: true }).first()).toBeAttached();
-  await expect(page.getByRole('columnheader', { name: /Length, in/ })).toBeVisible();
-  await expect(count(page)).toHaveText('84');
-  await page.reload();
-  await expect(page.getByRole('columnheader', { name: /Length, in/ })).toBeVisible();
-});
+  await test.step('each setting is one step that can be undone, but not that of the colours', async () => {
+    await choose(page, 'inches', 'dark');
+    await expect(page.locator('html')).toHaveAttribute('data-theme', 'dark');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect(page.getByRole('columnheader', { name: /Length, cm/ })).toBeVisible();
+    await expect(page.locator('html')).toHaveAttribute('data-theme', 'dark');
+    await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled();
+  });
 
-test('each setting is one step that can be undone; colours are no part of the design', async ({ page }) => {
-  await openPage(page);
-  await choose(page, 'inches', 'dark');
-  await expect(page.locator('html')).toHaveAttribute('data-theme', 'dark');
-  await page.getByRole('button', { name: 'Undo' }).click();
-  await expect(page.getByRole('columnheader', { name: /Length, cm/ })).toBeVisible();
-  await expect(page.locator('html')).toHaveAttribute('data-theme', 'dark');
-  await expect(page.getByRole('button', { name: 'Undo' })).toBeDisabled();
-  await page.reload();
-  await expect(page.locator('html')).toHaveAttribute('data-theme', 'dark');
-});
+  await test.step('inches are told on the drawing and beside it, and nothing else changes', async () => {
+    await expect(drawing(page).getByText('cm').first()).toBeAttached();
+    await choose(page, 'inches');
+    await expect(drawing(page).getByText('in', { exact: true }).first()).toBeAttached();
+    await expect(page.getByRole('columnheader', { name: /Length, in/ })).toBeVisible();
+    await expect(count(page)).toHaveText('84');
+  });
 
-test('undo and redo by keys go step by step, wherever the focus is but in half-typed text', async ({ page }) => {
-  await openPage(page);
-  const field = edgeRow(page, 'front', 'neck-center').getByRole('textbox', { name: /^Count/ });
-  for (const value of ['10', '11']) {
-    await field.fill(value);
-    await field.press('Enter');
-  }
-  await page.keyboard.press('Control+z');
-  await expect(field).toHaveValue('10');
-  await page.keyboard.press('Control+z');
-  await expect(field).toHaveValue('12');
-  await page.keyboard.press('Control+Shift+z');
-  await page.keyboard.press('Control+y');
-  await expect(field).toHaveValue('11');
+  await test.step('both are there after a reload', async () => {
+    await page.reload();
+    await expect(page.getByRole('columnheader', { name: /Length, in/ })).toBeVisible();
+    await expect(page.locator('html')).toHaveAttribute('data-theme', 'dark');
+  });
+
+  await test.step('undo and redo by keys go step by step, wherever the focus is but in half-typed text', async () => {
+    const field = edgeRow(page, 'front', 'neck-center').getByRole('textbox', { name: /^Count/ });
+    for (const value of ['10', '11']) {
+      await field.fill(value);
+      await field.press('Enter');
+    }
+    await page.keyboard.press('Control+z');
+    await expect(field).toHaveValue('10');
+    await page.keyboard.press('Control+z');
+    await expect(field).toHaveValue('12');
+    await page.keyboard.press('Control+Shift+z');
+    await page.keyboard.press('Control+y');
+    await expect(field).toHaveValue('11');
+  });
 });
 
 test('the settings change words and drawing, each in one step, and are told', async ({ page }) => {
