@@ -62,6 +62,8 @@ export default defineConfig({
         '--disable-background-networking',
         '--disable-component-update',
         '--disable-sync',
+        // Letters as wide on the screen as in a document: without windows they would be fitted to whole dots.
+        '--font-render-hinting=none',
         `--disable-features=${without.join(',')}`,
         // A browser started by root has no sandbox to go into.
         ...(isRoot ? ['--no-sandbox'] : []),
