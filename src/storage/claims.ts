@@ -18,6 +18,8 @@ export class Claims {
   readonly #locks: LockManager | null;
   readonly #claimant: Claimant;
   #claim: AbortController | null = null;
+  /** By id, when the browser has taken back what this tab let go of: it does so a moment later. */
+  readonly #ends = new Map<string, Promise<void>>();
 
   constructor(locks: LockManager | null, claimant: Claimant) {
     this.#locks = locks;
@@ -30,6 +32,9 @@ export class Claims {
     if (!this.#locks) return true;
     const claim = new AbortController();
     this.#claim = claim;
+    // Left and come back to at once, a work is this tab's still, and no other's.
+    await this.#ends.get(id);
+    if (claim.signal.aborted) return false;
     if (await this.#ask(id, claim, { ifAvailable: true })) return true;
     if (!claim.signal.aborted) this.#wait(id, claim);
     return false;
@@ -66,11 +71,17 @@ export class Claims {
         resolve(got);
         return got ? aborted(claim.signal) : undefined;
       };
-      locks.request(lockOf(id), how, hold).catch((error: unknown) => {
-        if (!isAbort(error)) reject(error instanceof Error ? error : new Error(String(error)));
-        else if (got && !claim.signal.aborted) this.#claimant.onlost(id);
-        else resolve(false);
-      });
+      const ended = locks
+        .request(lockOf(id), how, hold)
+        .catch((error: unknown) => {
+          if (!isAbort(error)) reject(error instanceof Error ? error : new Error(String(error)));
+          else if (got && !claim.signal.aborted) this.#claimant.onlost(id);
+          else resolve(false);
+        })
+        .then(() => {
+          if (this.#ends.get(id) === ended) this.#ends.delete(id);
+        });
+      this.#ends.set(id, ended);
     });
   }
 

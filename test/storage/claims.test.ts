@@ -35,6 +35,18 @@ describe('a work', () => {
     expect(await second.claims.held()).toEqual(new Set(['a', 'b']));
   });
 
+  it('is still that of the tab which left it and comes back at once', async () => {
+    const { claims, onmine } = tabOf(new FakeLocks());
+    await claims.claim('a');
+    expect(await claims.claim('b')).toBe(true);
+    expect(await claims.claim('a')).toBe(true);
+    // Of three at once the last one counts.
+    expect(await Promise.all([claims.claim('b'), claims.claim('a'), claims.claim('b')])).toEqual([false, false, true]);
+    await rest();
+    expect(onmine).not.toHaveBeenCalled();
+    expect(await claims.held()).toEqual(new Set(['b']));
+  });
+
   it('is not waited for any more by a tab that went on to another one', async () => {
     const locks = new FakeLocks();
     const [first, second, third] = [tabOf(locks), tabOf(locks), tabOf(locks)];
