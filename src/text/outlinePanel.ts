@@ -97,10 +97,22 @@ export function shapingLine(edge: MeasuredEdge, voice: Pick<Voice, 'terms' | 'ha
  * @param foot where on the grid the piece's lowest row is
  */
 export function deviationText({ stitches, row }: Deviation, foot: number): string {
-  const shown = fixedNumber(stitches);
-  if (shown === '0.0') return 'As worked it follows the line drawn.';
-  const amount = Number(shown) === 1 ? '1 stitch' : Number(shown) < 1 ? `${shown} of a stitch` : `${shown} stitches`;
+  const amount = strayed(stitches);
+  if (amount === null) return 'As worked it follows the line drawn.';
   return `As worked it strays from the line drawn by ${amount} at most, at row ${row - foot}.`;
+}
+
+/** The same where there is less room: `at most 0.6 of a stitch off the line`; empty where it follows the line. */
+export function deviationShort({ stitches }: Deviation): string {
+  const amount = strayed(stitches);
+  return amount === null ? '' : `at most ${amount} off the line`;
+}
+
+/** How far from the line, in words; null where that is nothing that one could see. */
+function strayed(stitches: number): string | null {
+  const shown = fixedNumber(stitches);
+  if (shown === '0.0') return null;
+  return Number(shown) === 1 ? '1 stitch' : Number(shown) < 1 ? `${shown} of a stitch` : `${shown} stitches`;
 }
 
 /** How steps are typed, by an example. */

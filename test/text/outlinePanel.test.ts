@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
+  deviationShort,
   deviationText,
   OUTLINE_REFUSED,
   pieceName,
@@ -31,6 +32,12 @@ describe('the words of the outline as a table', () => {
     expect(deviationText({ stitches: 1.04, row: 8 }, 0)).toContain('by 1 stitch at most');
     expect(deviationText({ stitches: 1.16, row: 8 }, 0)).toContain('by 1.2 stitches at most');
     expect(deviationText({ stitches: 0.04, row: 8 }, 0)).toBe('As worked it follows the line drawn.');
+  });
+
+  it('say in short how far the steps stray, and nothing where that can not be seen', () => {
+    expect(deviationShort({ stitches: 0.62, row: 24 })).toBe('at most 0.6 of a stitch off the line');
+    expect(deviationShort({ stitches: 1.16, row: 8 })).toBe('at most 1.2 stitches off the line');
+    expect(deviationShort({ stitches: 0.04, row: 8 })).toBe('');
   });
 
   it('say what a length came to, in the units shown', () => {
