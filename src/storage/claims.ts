@@ -34,7 +34,7 @@ export class Claims {
     this.#claim = claim;
     // Left and come back to at once, a work is this tab's still, and no other's.
     await this.#ends.get(id);
-    if (claim.signal.aborted) return false;
+    if (this.#claim !== claim) return false;
     if (await this.#ask(id, claim, { ifAvailable: true })) return true;
     if (!claim.signal.aborted) this.#wait(id, claim);
     return false;
