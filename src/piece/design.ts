@@ -106,7 +106,7 @@ export type RatioUnit = 'row' | 'ridge' | 'chain' | 'stitch';
 export interface StatedRatio {
   readonly pick: number;
   readonly of: number;
-  /** By default rows on an edge that has any, stitches on one that has none. */
+  /** Left out, it is rows on an edge with rows, stitches on a level one. */
   readonly per?: RatioUnit;
 }
 

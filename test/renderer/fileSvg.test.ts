@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { planDesign, PlanError, type DesignPlan, type PickupPlan } from '../../src/pickup';
-import type { Design } from '../../src/piece';
+import { planDesign, type DesignPlan, type PickupPlan } from '../../src/pickup';
 import { describeDrawing, fileSvg } from '../../src/renderer';
+import { planned } from '../pickup/planned';
 import { arbitraryDesign } from '../piece/arbitrary';
 import { planSample, SAMPLES } from '../samples/sample';
 import { allOf, foreignIn, readStrictXml, strokesOf, type XmlElement } from './strictXml';
@@ -61,15 +61,6 @@ function expectClean(plan: DesignPlan, index: number): void {
   expect(drawnUse(elements)).toEqual(plannedUse(plan.pickups[index]!));
 }
 
-function planned(design: Design): DesignPlan | null {
-  try {
-    return planDesign(design);
-  } catch (error) {
-    if (error instanceof PlanError) return null;
-    throw error;
-  }
-}
-
 describe('a drawing as a file, read by another parser: strict, clean, named, and as many points as the plan', () => {
   it.each(SAMPLES)('%s', (name) => {
     const plan = planSample(name);
@@ -80,7 +71,7 @@ describe('a drawing as a file, read by another parser: strict, clean, named, and
     let drawn = 0;
     fc.assert(
       fc.property(arbitraryDesign, (design) => {
-        const plan = planned(design);
+        const plan = planned(() => planDesign(design));
         plan?.pickups.forEach((_, i) => expectClean(plan, i));
         drawn += plan?.pickups.length ?? 0;
       }),

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { PlanError, type DesignPlan } from '../../src/pickup';
 import type { Box, Drawing, TextMark } from '../../src/renderer';
 import { boxAround, LabelBoard, overlap } from '../../src/renderer/labels';
 import { numberStep } from '../../src/renderer/numbers';
 import { textWidth } from '../../src/renderer/width';
+import { planned } from '../pickup/planned';
 import { around, curvedFront, draw, marksOf, neckband, planOf, square, textsOf, vFront } from './designs';
 
 const board = () => new LabelBoard({ x: 0, y: 0, width: 100, height: 100 });
@@ -91,16 +91,6 @@ const sections = fc.record({
 });
 const half = fc.integer({ min: 6, max: 40 });
 const depth = fc.integer({ min: 10, max: 90 });
-
-/** A random design may want more stitches than its edges can give; that is refused, and tested elsewhere. */
-function planned(make: () => DesignPlan): DesignPlan | null {
-  try {
-    return make();
-  } catch (error) {
-    if (error instanceof PlanError) return null;
-    throw error;
-  }
-}
 
 const anyPlan = fc.oneof(
   fc
